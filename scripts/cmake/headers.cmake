@@ -1,0 +1,21 @@
+# hearthsight_header_check(<target> <libraries> <headers...>)
+# One file per header that includes it twice and nothing else: a header that leans on another's
+# includes, or that lacks its guard, does not compile.
+function(hearthsight_header_check target libraries)
+  set(files "")
+  foreach(header IN LISTS ARGN)
+    file(RELATIVE_PATH name "${CMAKE_SOURCE_DIR}" "${header}")
+    string(REPLACE "/" "_" flat "${name}")
+    set(file "${CMAKE_BINARY_DIR}/headers/${flat}.cpp")
+    file(CONFIGURE OUTPUT "${file}" CONTENT "#include \"${name}\"\n#include \"${name}\"\n")
+    list(APPEND files "${file}")
+  endforeach()
+  if(files)
+    add_library(${target} OBJECT EXCLUDE_FROM_ALL ${files})
+    target_link_libraries(${target} PRIVATE ${libraries})
+    # Only the parse matters here.
+    target_compile_options(${target} PRIVATE -O0 -g0)
+  else()
+    add_custom_target(${target})
+  endif()
+endfunction()

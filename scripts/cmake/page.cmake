@@ -1,0 +1,90 @@
+# From a linked script, its wasm and the static files to a folder that a web host can serve.
+find_program(HEARTHSIGHT_NODE node REQUIRED)
+set(HEARTHSIGHT_LIB "${CMAKE_SOURCE_DIR}/scripts/lib")
+
+# Debian's package says where its font and licence are; other systems set these two by hand.
+execute_process(COMMAND dpkg -L fonts-dejavu-core
+  OUTPUT_VARIABLE listing ERROR_QUIET OUTPUT_STRIP_TRAILING_WHITESPACE)
+string(REGEX MATCH "[^\n]*/DejaVuSans\\.ttf" font "${listing}")
+string(REGEX MATCH "[^\n]*/copyright" font_licence "${listing}")
+get_filename_component(font_folder "${font}" DIRECTORY)
+set(HEARTHSIGHT_FONT_DIR "${font_folder}" CACHE PATH "Folder of DejaVuSans.ttf and DejaVuSans-Bold.ttf")
+set(HEARTHSIGHT_FONT_LICENCE "${font_licence}" CACHE FILEPATH "Licence text of that font")
+foreach(file "${HEARTHSIGHT_FONT_DIR}/DejaVuSans.ttf" "${HEARTHSIGHT_FONT_LICENCE}")
+  if(NOT EXISTS "${file}")
+    message(FATAL_ERROR "The font DejaVu Sans or its licence is missing ('${file}'): run scripts/setup (Debian package: fonts-dejavu-core)")
+  endif()
+endforeach()
+
+# The characters that the page shows. It draws text at any size itself, so hinting and layout
+# tables are left out.
+set(characters
+  U+20-7E        # ASCII
+  U+A0-17F       # Latin: degree, plus-minus, multiplication, quarters; people's names
+  U+2010-2015    # hyphens and dashes
+  U+2018-201F    # quotation marks
+  U+2022,U+2026  # bullet, ellipsis
+  U+2032-2033    # feet and inches
+  U+2044         # fraction slash: a sixteenth is superscript, slash, subscript
+  U+2070-208E    # superscripts and subscripts
+  U+2150-215E    # fractions of one character
+  U+2190-2195    # arrows
+  U+2212         # minus
+  U+2248,U+2260-2265  # about equal, not equal, at most, at least
+  U+25B2-25BF    # triangles that open and close
+  U+26A0         # warning sign
+  U+2713-2717)   # check and cross
+list(JOIN characters "," characters)
+
+find_program(HEARTHSIGHT_PYFTSUBSET pyftsubset)
+if(NOT HEARTHSIGHT_PYFTSUBSET)
+  message(FATAL_ERROR "pyftsubset is missing: run scripts/setup (Debian package: fonttools)")
+endif()
+function(subset_font variable source)
+  set(out "${CMAKE_BINARY_DIR}/fonts/${source}")
+  add_custom_command(OUTPUT "${out}"
+    COMMAND "${CMAKE_COMMAND}" -E make_directory "${CMAKE_BINARY_DIR}/fonts"
+    COMMAND "${HEARTHSIGHT_PYFTSUBSET}" "${HEARTHSIGHT_FONT_DIR}/${source}" "--output-file=${out}"
+            "--unicodes=${characters}" --no-hinting --layout-features= --notdef-outline
+            --name-IDs=0,1,2 --drop-tables+=FFTM,GDEF,GSUB,GPOS,kern,gasp
+    DEPENDS "${HEARTHSIGHT_FONT_DIR}/${source}"
+    COMMENT "Subsetting ${source}" VERBATIM)
+  set(${variable} "${out}" PARENT_SCOPE)
+endfunction()
+subset_font(HEARTHSIGHT_FONT_SANS DejaVuSans.ttf)
+subset_font(HEARTHSIGHT_FONT_SANS_BOLD DejaVuSans-Bold.ttf)
+# A target makes the files known in every folder below.
+add_custom_target(hearthsight_fonts DEPENDS "${HEARTHSIGHT_FONT_SANS}" "${HEARTHSIGHT_FONT_SANS_BOLD}")
+
+# The notices of everything that ships in the page. The step fails when one is missing or empty.
+set(HEARTHSIGHT_NOTICES "${CMAKE_BINARY_DIR}/notices.txt")
+execute_process(COMMAND dpkg -L emscripten
+  OUTPUT_VARIABLE listing ERROR_QUIET OUTPUT_STRIP_TRAILING_WHITESPACE)
+string(REGEX MATCH "[^\n]*/doc/emscripten/copyright" emscripten_copyright "${listing}")
+add_custom_command(OUTPUT "${HEARTHSIGHT_NOTICES}"
+  COMMAND "${HEARTHSIGHT_NODE}" "${HEARTHSIGHT_LIB}/write_notices.mjs"
+          --out "${HEARTHSIGHT_NOTICES}"
+          --own "${CMAKE_SOURCE_DIR}/LICENSE"
+          --imgui "${imgui_SOURCE_DIR}"
+          --json "${json_SOURCE_DIR}"
+          --emscripten "${EMSCRIPTEN_ROOT_PATH}"
+          --emscripten-copyright "${emscripten_copyright}"
+          --font-licence "${HEARTHSIGHT_FONT_LICENCE}"
+  DEPENDS "${HEARTHSIGHT_LIB}/write_notices.mjs" "${CMAKE_SOURCE_DIR}/LICENSE"
+  COMMENT "Writing the third-party notices" VERBATIM)
+add_custom_target(hearthsight_notices DEPENDS "${HEARTHSIGHT_NOTICES}")
+
+# hearthsight_page(<name> <program> <folder> <root of the static files> <static files...>)
+function(hearthsight_page name program folder static_root)
+  set(list_file "${CMAKE_CURRENT_BINARY_DIR}/${name}.files")
+  list(JOIN ARGN "\n" lines)
+  file(CONFIGURE OUTPUT "${list_file}" CONTENT "${lines}\n")
+  add_custom_command(OUTPUT "${folder}/index.html"
+    COMMAND "${HEARTHSIGHT_NODE}" "${HEARTHSIGHT_LIB}/assemble_page.mjs"
+            --out "${folder}" --root "${static_root}" --files "${list_file}"
+            --program "$<TARGET_FILE:${program}>" --notices "${HEARTHSIGHT_NOTICES}"
+    DEPENDS ${program} "$<TARGET_FILE:${program}>" "${HEARTHSIGHT_LIB}/assemble_page.mjs"
+            "${HEARTHSIGHT_NOTICES}" "${list_file}" ${ARGN}
+    COMMENT "Assembling ${folder}" VERBATIM)
+  add_custom_target(${name} DEPENDS "${folder}/index.html")
+endfunction()

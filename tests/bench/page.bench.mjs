@@ -1,0 +1,100 @@
+// Weighs and times the real page against an empty one of the same make, on a slow phone's profile,
+// and counts the frames it draws when nobody touches it.
+// Runs are interleaved, so that a busy machine slows both alike; medians are shown.
+import path from 'node:path';
+import { launchChromium, requireWebGl2, root } from '../web/support/browser.mjs';
+import { serve } from '../../scripts/lib/server.mjs';
+
+const rounds = 5;
+const limits = { bytes: 1.9, time: 1.5, frames: 0 };
+
+// The usual mobile profile: 150 ms and 1.6 Mbit/s as a browser's own throttle must be told them.
+const network = { offline: false, latency: 562.5, downloadThroughput: 1.5e6 / 8, uploadThroughput: 0.75e6 / 8 };
+const cpuSlowdown = 4;
+const phone = { viewport: { width: 412, height: 823 }, deviceScaleFactor: 1.75, isMobile: true, hasTouch: true };
+
+const ready = () => performance.getEntriesByName('hearthsight:ready').length > 0;
+
+// Everything that was asked for before the page was ready, as it came over the wire.
+function measured() {
+  const at = performance.getEntriesByName('hearthsight:ready')[0].startTime;
+  const before = [...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]
+    .filter((entry) => entry.startTime < at);
+  const paint = performance.getEntriesByName('first-contentful-paint')[0];
+  return {
+    time: at,
+    paint: paint ? paint.startTime : null,
+    bytes: before.reduce((sum, entry) => sum + entry.encodedBodySize, 0),
+    files: before.map((entry) => [new URL(entry.name).pathname, entry.encodedBodySize]),
+  };
+}
+
+async function open(browser, url, slow) {
+  const context = await browser.newContext(phone);
+  const page = await context.newPage();
+  if (slow) {
+    const session = await context.newCDPSession(page);
+    await session.send('Network.enable');
+    await session.send('Network.setCacheDisabled', { cacheDisabled: true });
+    await session.send('Network.emulateNetworkConditions', network);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: cpuSlowdown });
+  }
+  await page.goto(url);
+  await page.waitForFunction(ready, null, { timeout: 120000, polling: 100 });
+  return { context, page };
+}
+
+async function run(browser, url) {
+  const { context, page } = await open(browser, url, true);
+  const result = await page.evaluate(measured);
+  await context.close();
+  return result;
+}
+
+async function framesAtRest(browser, url) {
+  const { context, page } = await open(browser, url, false);
+  const frame = () => page.evaluate(() => window.hearthsight.snapshot().frame);
+  await page.waitForTimeout(3000);
+  const before = await frame();
+  await page.waitForTimeout(5000);
+  const after = await frame();
+  await context.close();
+  return after - before;
+}
+
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+const kilobytes = (bytes) => `${(bytes / 1024).toFixed(1)} KB`;
+const seconds = (ms) => `${(ms / 1000).toFixed(2)} s`;
+const verdict = (value, limit) => (value <= limit ? 'met' : 'MISSED');
+
+const sites = {
+  page: await serve(path.join(root, 'build/web')),
+  empty: await serve(path.join(root, 'build/empty-page')),
+};
+const browser = await launchChromium();
+try {
+  await requireWebGl2(browser);
+  const results = { page: [], empty: [] };
+  // The first answer of the server waits for its brotli; one round each is thrown away.
+  for (const name of Object.keys(sites)) await run(browser, sites[name].url);
+  for (let round = 0; round < rounds; round += 1) {
+    for (const name of Object.keys(sites)) results[name].push(await run(browser, sites[name].url));
+  }
+  const of = (name, key) => median(results[name].map((result) => result[key]));
+  console.log(`slow phone: ${network.latency} ms a request, 1.5 Mbit/s, processor ${cpuSlowdown}x slower; medians of ${rounds}`);
+  for (const [file, size] of results.page[0].files) console.log(`  ${kilobytes(size).padStart(9)}  ${file}`);
+  const bytes = of('page', 'bytes') / of('empty', 'bytes');
+  const time = of('page', 'time') / of('empty', 'time');
+  const range = (name) => results[name].map((result) => seconds(result.time)).join(' ');
+  console.log(`bytes before ready  page ${kilobytes(of('page', 'bytes'))}, empty page ${kilobytes(of('empty', 'bytes'))}: ` +
+    `${bytes.toFixed(2)} times (at most ${limits.bytes}: ${verdict(bytes, limits.bytes)})`);
+  console.log(`time to ready       page ${seconds(of('page', 'time'))}, empty page ${seconds(of('empty', 'time'))}: ` +
+    `${time.toFixed(2)} times (at most ${limits.time}: ${verdict(time, limits.time)})`);
+  console.log(`                    page ${range('page')}; empty page ${range('empty')}`);
+  console.log(`first text          page ${seconds(of('page', 'paint'))}`);
+  const frames = await framesAtRest(browser, sites.page.url);
+  console.log(`frames in 5 s at rest  ${frames} (${limits.frames}: ${verdict(frames, limits.frames)})`);
+} finally {
+  await browser.close();
+  await Promise.all(Object.values(sites).map((site) => site.close()));
+}
