@@ -1,0 +1,183 @@
+#pragma once
+// What a person chose or measured. Everything else follows from it (engine/evaluate).
+//
+// A default-constructed Config is a valid station: one adult at a large tabletop gas oven. Defaults
+// are frozen per format version, because links leave out every value that equals its default.
+// Ranges, questions and units of each member stand in engine/config/fields.cpp and nowhere else.
+// Station frame: x to the cook's right, y from the cook into the oven, z up from the ground at the
+// cook's feet. Oven frame: origin at the middle of the outer mouth plane, on the oven floor.
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hs::config {
+
+inline constexpr int kFormatVersion = 1;
+inline constexpr std::size_t kMaxCooks = 12;
+
+enum class Build : std::uint8_t { Adult, AdultA, AdultB, Child };
+enum class Hand : std::uint8_t { Right, Left };
+enum class At : std::uint8_t { Both, Oven, Prep };
+enum class OvenKind : std::uint8_t {
+  TabletopGasSmall,
+  TabletopGasLarge,
+  TabletopMultiFuel,
+  SteelCabinet,
+  MasonryDome28,
+  MasonryDome36,
+  MasonryBarrel,
+  Other,
+};
+enum class MouthShape : std::uint8_t { Rectangle, Arch, HalfRound };
+enum class FloorShape : std::uint8_t { Rectangle, Round };
+enum class Fuel : std::uint8_t { Gas, Wood, GasAndWood, Pellet, Charcoal, Electric };
+enum class Target : std::uint8_t { Pizza, FarCrust, WholeFloor };
+enum class Arrangement : std::uint8_t { OneLevel, Riser, TwoLevel };
+
+struct Cook {
+  std::string name;  // never empty after reading: "Cook 1", "Cook 2" where none is given
+  double stature_mm = 1700;
+  Build build = Build::Adult;
+  std::optional<double> age_years{};  // children only
+  // Measured in shoes; each overrides the estimate.
+  std::optional<double> eye_height_mm{};
+  std::optional<double> elbow_height_mm{};
+  std::optional<double> shoulder_height_mm{};
+  Hand handed = Hand::Right;
+  double shoe_mm = 25;
+  bool seated = false;
+  double seat_height_mm = 485;
+  std::optional<At> at{};  // absent: both, or prep for a child
+  double share = 1;
+
+  bool operator==(const Cook&) const = default;
+};
+
+// Where this cook works once the default is filled in.
+constexpr At place_of(const Cook& cook) {
+  return cook.at.value_or(cook.build == Build::Child ? At::Prep : At::Both);
+}
+constexpr bool works_at_oven(const Cook& cook) { return place_of(cook) != At::Prep; }
+constexpr bool works_at_prep(const Cook& cook) { return place_of(cook) != At::Oven; }
+
+// Absent members are unknown; all absent is the same as no clearance given.
+struct Clearance {
+  std::optional<double> side_mm, back_mm, above_mm, front_mm, below_mm;
+  std::optional<bool> on_combustible;
+
+  bool operator==(const Clearance&) const = default;
+};
+
+// A larger opening in front of the mouth; absent members are the mouth's own.
+struct OuterMouth {
+  std::optional<double> width_mm, height_mm, side_height_mm;
+  std::optional<MouthShape> shape;
+
+  bool operator==(const OuterMouth&) const = default;
+  bool given() const { return width_mm || height_mm || side_height_mm || shape; }
+};
+
+struct Oven {
+  OvenKind kind = OvenKind::TabletopGasLarge;
+  double width_mm = 600, depth_mm = 650, height_mm = 400;
+  double floor_above_base_mm = 150;
+  double mouth_width_mm = 430, mouth_height_mm = 130;
+  MouthShape mouth_shape = MouthShape::Rectangle;
+  double mouth_side_height_mm = 80;  // arch only
+  double throat_mm = 0;
+  double brow_mm = 0;
+  FloorShape floor_shape = FloorShape::Rectangle;
+  double floor_width_mm = 430, floor_depth_mm = 430;
+  double floor_temp_c = 450;
+  double mass_kg = 35;
+  Fuel fuel = Fuel::Gas;
+  Clearance listed_clearance;
+  OuterMouth outer_mouth;
+
+  bool operator==(const Oven&) const = default;
+};
+
+struct View {
+  double standoff_mm = 700;          // watching: eye in front of the outer mouth plane, upright
+  double working_standoff_mm = 500;  // peel in hand
+  double lateral_mm = 0;             // positive to the cook's right
+  Target target = Target::Pizza;
+  double pizza_diameter_mm = 320;
+  double crust_mm = 25;
+
+  bool operator==(const View&) const = default;
+};
+
+struct Peel {
+  double blade_width_mm = 330;
+  double length_mm = 900;
+
+  bool operator==(const Peel&) const = default;
+};
+
+struct Station {
+  Arrangement arrangement = Arrangement::Riser;
+  std::optional<double> counter_height_mm;    // prep surface; absent: the recommended one
+  std::optional<double> oven_base_height_mm;  // what the oven stands on; absent: the recommended
+  std::optional<double> existing_counter_mm;  // one that is already there
+  double prep_depth_mm = 610;
+  double prep_width_mm = 900;
+  double oven_setback_mm = 80;  // outer mouth plane behind the counter's front edge
+  double overhang_mm = 25;
+  double toe_space_mm = 75;
+  double board_mm = 20;                 // what the dough lies on, on the counter
+  std::optional<bool> top_combustible;  // what the oven stands on
+  std::optional<double> left_gap_mm, right_gap_mm, back_gap_mm;  // oven body to the nearest thing
+  std::optional<double> landing_left_mm, landing_right_mm;       // free counter beside the oven
+  std::optional<double> aisle_mm;        // counter edge to what stands behind the cook
+  std::optional<double> knee_height_mm;  // free height under the prep counter, for a seated cook
+
+  bool operator==(const Station&) const = default;
+};
+
+struct Trial {
+  std::optional<double> cold_farthest_seen_mm;  // farthest tape mark, from the outer mouth plane
+  // Where the trial was made; absent members are the station's own.
+  std::optional<double> oven_base_height_mm;
+  std::optional<double> standoff_mm;
+  std::optional<std::string> cook;
+
+  bool operator==(const Trial&) const = default;
+};
+
+struct Site {
+  std::optional<double> cover_height_mm;  // underside of roof or cover above the ground
+  Clearance local_clearance;
+
+  bool operator==(const Site&) const = default;
+};
+
+// Our judgement, changeable; the report shows how the answer moves with them.
+struct Weights {
+  double sight = 1, prep = 0.1, hands = 0.1;
+  double worst_off = 0.5;  // 0: the household's mean counts, 1: only its worst-off cook
+
+  bool operator==(const Weights&) const = default;
+};
+
+struct Config {
+  std::string title;
+  std::vector<Cook> cooks{Cook{.name = "Cook 1"}};
+  Oven oven;
+  View view;
+  Peel peel;
+  Station station;
+  Trial trial;
+  Site site;
+  Weights weights;
+
+  bool operator==(const Config&) const = default;
+};
+
+// The name a cook has when none was given.
+std::string default_cook_name(std::size_t index);
+
+}  // namespace hs::config

@@ -1,0 +1,251 @@
+#include "engine/config/setting.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/text.h"
+#include "engine/config/json.h"
+#include "engine/config/keys.h"
+#include "engine/config/validate.h"
+
+namespace hs::config {
+namespace {
+
+constexpr std::string_view kCooks = "cooks";
+
+Problem refused(const Field& field, const std::string& path, std::string given, Unit unit) {
+  return {path, std::move(given), allowed_text(field, unit)};
+}
+
+// Text that is no number at all: the range alone would not say what was wrong with it.
+Problem not_read(const Field& field, const std::string& path, std::string given, Unit unit) {
+  Problem problem = refused(field, path, std::move(given), unit);
+  if (field.quantity == Quantity::Length) {
+    problem.allowed +=
+        " (written as 1080 mm, 108 cm, 42 1/2 in or 3' 6 1/2\"; a comma is a decimal mark)";
+  }
+  return problem;
+}
+
+std::optional<Value> choice_from(const Field& field, std::string_view word) {
+  for (std::size_t i = 0; i < field.choices.size(); ++i) {
+    if (field.choices[i] == word) return ChoiceIndex{static_cast<std::uint8_t>(i)};
+  }
+  return std::nullopt;
+}
+
+Result<Value> checked(const Field& field, const std::string& path, const Value& value, Unit unit) {
+  if (auto problem = check_value(field, path, value, unit)) return *std::move(problem);
+  if (const auto* number = std::get_if<double>(&value)) {
+    return Value{quantised(field.quantity, *number)};
+  }
+  return value;
+}
+
+Value text_value(std::string_view text) { return std::string(trimmed_ends(text)); }
+
+bool may_be_absent(const Field& field) {
+  return std::holds_alternative<std::monostate>(default_value(field));
+}
+
+void follow_rename(Config& config, const std::string& before, const std::string& after) {
+  if (config.trial.cook == before) config.trial.cook = after;
+}
+
+void set_value(Config& config, const Field& field, std::size_t cook, const Value& value) {
+  const std::string before = field.group == Group::Cook ? config.cooks[cook].name : std::string();
+  field.set(config, cook, value);
+  if (field.group != Group::Cook) return;
+  if (config.cooks[cook].name.empty()) config.cooks[cook].name = free_cook_name(config, cook);
+  if (config.cooks[cook].name != before) follow_rename(config, before, config.cooks[cook].name);
+}
+
+// An empty name is allowed on its way in: free_cook_name() fills it.
+bool is_name_to_fill(const Field& field, const Value& value) {
+  const auto* text = std::get_if<std::string>(&value);
+  return field.absent == Absent::Derived && text != nullptr && text->empty();
+}
+
+// A decimal index without leading zeros; nullopt for anything else.
+std::optional<std::size_t> index_from(std::string_view digits) {
+  if (digits.empty() || digits.size() > 3 || (digits.size() > 1 && digits[0] == '0')) {
+    return std::nullopt;
+  }
+  std::size_t index = 0;
+  for (const char digit : digits) {
+    if (digit < '0' || digit > '9') return std::nullopt;
+    index = index * 10 + static_cast<std::size_t>(digit - '0');
+  }
+  return index;
+}
+
+Result<Value> value_from_setting(const Field& field, const std::string& path,
+                                 std::string_view text) {
+  const bool quoted = text.starts_with('"');
+  const bool literal = text == "null" || text == "true" || text == "false";
+  if (quoted || literal || is_number(field.quantity)) {
+    const Parsed parsed = parse_json(text);
+    const bool scalar =
+        parsed.root.kind != Node::Kind::List && parsed.root.kind != Node::Kind::Object;
+    if (parsed.complete && scalar) return value_from_node(field, path, parsed.root);
+  }
+  // An empty shell variable must not clear a measurement.
+  if (field.quantity != Quantity::Text && trimmed_ends(text).empty()) {
+    return refused(field, path, "nothing", Unit::Mm);
+  }
+  return value_from_text(field, path, text, Unit::Mm);
+}
+
+}  // namespace
+
+Result<Value> value_from_node(const Field& field, const std::string& path, const Node& node) {
+  Value value;
+  bool fits = false;
+  switch (node.kind) {
+    case Node::Kind::Null:
+      fits = field.absent == Absent::Unknown;
+      break;
+    case Node::Kind::Flag:
+      value = node.flag;
+      fits = field.quantity == Quantity::Flag;
+      break;
+    case Node::Kind::Number:
+      value = node.number;
+      fits = is_number(field.quantity);
+      break;
+    case Node::Kind::Text:
+      if (field.quantity == Quantity::Text) {
+        value = text_value(node.text);
+        if (is_name_to_fill(field, value)) return value;
+        fits = true;
+      } else if (field.quantity == Quantity::Choice) {
+        const auto choice = choice_from(field, node.text);
+        fits = choice.has_value();
+        if (choice) value = *choice;
+      } else if (field.quantity == Quantity::Length) {
+        const auto mm = parse_length_mm(node.text, Unit::Mm);
+        if (!mm) return not_read(field, path, shown(node), Unit::Mm);
+        value = *mm;
+        fits = true;
+      }
+      break;
+    case Node::Kind::List:
+    case Node::Kind::Object:
+      break;
+  }
+  if (!fits) return refused(field, path, shown(node), Unit::Mm);
+  Result<Value> out = checked(field, path, value, Unit::Mm);
+  // A number of a hundred digits, or a length in another unit, is best shown as it was written.
+  const bool plain = node.kind == Node::Kind::Number && std::abs(node.number) < 1e9;
+  if (!out && !plain) return refused(field, path, shown(node), Unit::Mm);
+  return out;
+}
+
+Result<Value> value_from_text(const Field& field, const std::string& path, std::string_view text,
+                              Unit bare) {
+  text = trimmed_ends(text);
+  const std::string given = "\"" + shortened(text) + "\"";
+  if (text.empty() && may_be_absent(field)) return Value{};
+  if (text.empty() && field.quantity != Quantity::Text) {
+    return Problem{path, "", "missing; give " + allowed_text(field, bare)};
+  }
+  switch (field.quantity) {
+    case Quantity::Text: {
+      const Value value = text_value(text);
+      if (is_name_to_fill(field, value)) return value;
+      return checked(field, path, value, bare);
+    }
+    case Quantity::Flag:
+      if (text == "true" || text == "yes") return Value{true};
+      if (text == "false" || text == "no") return Value{false};
+      return refused(field, path, given, bare);
+    case Quantity::Choice: {
+      const auto choice = choice_from(field, text);
+      if (!choice) return refused(field, path, given, bare);
+      return *choice;
+    }
+    case Quantity::Length:
+    case Quantity::Angle:
+    case Quantity::Temperature:
+    case Quantity::Mass:
+    case Quantity::Years:
+    case Quantity::Share:
+    case Quantity::Weight: {
+      const auto number = parse_number(field.quantity, text, bare);
+      if (!number) return not_read(field, path, given, bare);
+      Result<Value> out = checked(field, path, Value{*number}, bare);
+      if (!out) return refused(field, path, given, bare);
+      return out;
+    }
+  }
+  return refused(field, path, given, bare);
+}
+
+std::vector<Problem> set_field(Config& config, const Field& field, std::size_t cook,
+                               std::string_view text, Unit bare) {
+  const std::string path = path_of(field, cook);
+  if (field.group == Group::Cook && cook >= config.cooks.size()) {
+    return {
+        {path, "cook " + std::to_string(cook), "0 to " + std::to_string(config.cooks.size() - 1)}};
+  }
+  const Result<Value> value = value_from_text(field, path, text, bare);
+  if (!value) return value.error();
+  Config next = config;
+  set_value(next, field, cook, *value);
+  std::vector<Problem> problems = validate(next);
+  if (problems.empty()) config = std::move(next);
+  return problems;
+}
+
+std::vector<Problem> apply_setting(Config& config, std::string_view path, std::string_view text) {
+  const std::string shown_path = shortened(path, 80);
+  const Field* field = nullptr;
+  std::size_t cook = 0;
+  if (is_under(path, kCooks)) {
+    const std::string_view rest = path.substr(kCooks.size() + 1);
+    const std::size_t dot = rest.find('.');
+    const auto index = index_from(rest.substr(0, dot));
+    field = find_field(path);
+    if (field == nullptr || !index) {
+      return {{shown_path, "an unknown key", known_keys_text(path)}};
+    }
+    cook = *index;
+    const std::size_t most = std::min(config.cooks.size(), kMaxCooks - 1);
+    if (cook > most) {
+      return {{shown_path, "cook " + std::to_string(cook), "cook 0 to " + std::to_string(most)}};
+    }
+  } else {
+    field = find_field(path);
+    if (field != nullptr && field->group == Group::Cook) field = nullptr;  // "cooks[].share"
+    if (field == nullptr && text == "null" && may_be_null(path)) {
+      clear_group(config, path);
+      return {};
+    }
+    if (field == nullptr && is_group(path)) {
+      return {{shown_path, shortened(text), "one of its members by name"}};
+    }
+    if (field == nullptr) return {{shown_path, "an unknown key", known_keys_text(path)}};
+  }
+  const Result<Value> value = value_from_setting(*field, path_of(*field, cook), text);
+  if (!value) return value.error();
+  if (field->group == Group::Cook && cook == config.cooks.size()) add_cook(config);
+  set_value(config, *field, cook, *value);
+  return {};
+}
+
+bool add_cook(Config& config) {
+  if (config.cooks.size() >= kMaxCooks) return false;
+  Cook cook;
+  cook.name = free_cook_name(config, config.cooks.size());
+  config.cooks.push_back(std::move(cook));
+  return true;
+}
+
+bool remove_cook(Config& config, std::size_t cook) {
+  if (config.cooks.size() <= 1 || cook >= config.cooks.size()) return false;
+  if (config.trial.cook == config.cooks[cook].name) config.trial = Trial{};
+  config.cooks.erase(config.cooks.begin() + static_cast<std::ptrdiff_t>(cook));
+  return true;
+}
+
+}  // namespace hs::config

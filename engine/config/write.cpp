@@ -1,0 +1,86 @@
+// Config -> JSON text, the writing half of read.h.
+#include "engine/base/number_text.h"
+#include "engine/config/fields.h"
+#include "engine/config/json.h"
+#include "engine/config/read.h"
+
+namespace hs::config {
+namespace {
+
+constexpr int kMostDecimals = 2;  // the finest quantum is 0.01
+
+Node text_node(std::string text) {
+  Node node;
+  node.kind = Node::Kind::Text;
+  node.text = std::move(text);
+  return node;
+}
+
+Node value_node(const Field& field, const Value& value) {
+  Node node;
+  if (const auto* text = std::get_if<std::string>(&value)) return text_node(*text);
+  if (const auto* choice = std::get_if<ChoiceIndex>(&value)) {
+    return text_node(std::string(field.choices[choice->index]));
+  }
+  if (const auto* flag = std::get_if<bool>(&value)) {
+    node.kind = Node::Kind::Flag;
+    node.flag = *flag;
+  } else if (const auto* number = std::get_if<double>(&value)) {
+    node.kind = Node::Kind::Number;
+    node.number = *number;
+    node.text = trimmed(*number, kMostDecimals);
+  }
+  return node;
+}
+
+// The object that holds the last part of `path`, made where it is not there yet.
+Node& holder(Node& root, std::string_view path) {
+  Node* at = &root;
+  for (std::size_t dot = path.find('.'); dot != std::string_view::npos; dot = path.find('.')) {
+    at = &at->member(path.substr(0, dot));
+    path.remove_prefix(dot + 1);
+  }
+  return *at;
+}
+
+// Every cook at once, where the table's first field of a cook stands.
+Node cook_list(const Config& config) {
+  Node list;
+  list.kind = Node::Kind::List;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    Node cook;
+    cook.kind = Node::Kind::Object;
+    for (const Field& field : fields()) {
+      if (field.group != Group::Cook) continue;
+      const Value value = field.get(config, i);
+      // A name has no default of its own: it is the cook's place in the list.
+      const bool name =
+          field.absent == Absent::Derived && std::holds_alternative<std::string>(value);
+      if (name || value != default_value(field)) {
+        cook.member(key_of(field)) = value_node(field, value);
+      }
+    }
+    list.items.push_back(std::move(cook));
+  }
+  return list;
+}
+
+}  // namespace
+
+std::string config_json(const Config& config) {
+  Node root;
+  root.member("format") = text_node(format_name(kFormatVersion));
+  for (const Field& field : fields()) {
+    if (field.group == Group::Cook) {
+      const std::string_view list = field.path.substr(0, field.path.find("[]"));
+      if (root.find(list) == nullptr) root.member(list) = cook_list(config);
+      continue;
+    }
+    const Value value = field.get(config, 0);
+    if (value == default_value(field)) continue;
+    holder(root, field.path).member(key_of(field)) = value_node(field, value);
+  }
+  return json_text(root);
+}
+
+}  // namespace hs::config

@@ -1,0 +1,28 @@
+#include <string>
+
+#include "catch_amalgamated.hpp"
+#include "engine/config/read.h"
+#include "engine/config/validate.h"
+#include "engine/share/link.h"
+#include "tests/support/random_config.h"
+#include "tests/support/sweep.h"
+
+using namespace hs;
+
+TEST_CASE("what is written as JSON or as a link is read back the same", "[config][share][law]") {
+  test::Random random(20);
+  for (int i = 0; i < test::sweep(10'000); ++i) {
+    const config::Config config = test::random_config(random);
+    CAPTURE(i, config::config_json(config));
+    REQUIRE(config::validate(config).empty());
+    const auto from_json = config::read(config::config_json(config));
+    REQUIRE(from_json.has_value());
+    REQUIRE(*from_json == config);
+    const std::string link = share::to_link(config);
+    REQUIRE(link.size() <= share::kLongestLink);
+    const auto from_link = share::from_link(link);
+    REQUIRE(from_link.has_value());
+    REQUIRE(*from_link == config);
+    REQUIRE(share::to_link(*from_link) == link);
+  }
+}

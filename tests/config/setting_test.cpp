@@ -1,0 +1,166 @@
+#include "engine/config/setting.h"
+
+#include <limits>
+#include <string>
+#include <vector>
+
+#include "catch_amalgamated.hpp"
+#include "engine/config/validate.h"
+
+using namespace hs;
+using namespace hs::config;
+
+namespace {
+
+std::vector<Problem> apply(Config& config, std::string_view path, std::string_view text) {
+  return apply_setting(config, path, text);
+}
+
+const Field& field(std::string_view path) { return *find_field(path); }
+
+}  // namespace
+
+TEST_CASE("a setting takes JSON scalars, words and length text", "[config][setting]") {
+  Config config;
+  CHECK(apply(config, "cooks.0.stature_mm", "1.75e3").empty());
+  CHECK(config.cooks[0].stature_mm == 1750);
+  CHECK(apply(config, "cooks.0.stature_mm", "5' 11\"").empty());
+  CHECK(config.cooks[0].stature_mm == 1803.4);
+  CHECK(apply(config, "cooks.0.stature_mm", "\"70 in\"").empty());
+  CHECK(config.cooks[0].stature_mm == 1778);
+  CHECK(apply(config, "cooks.0.name", "\"Anna\"").empty());
+  CHECK(config.cooks[0].name == "Anna");
+  CHECK(apply(config, "title", "By the wall").empty());
+  CHECK(config.title == "By the wall");
+  CHECK(apply(config, "title", "").empty());
+  CHECK(config.title.empty());
+  CHECK(apply(config, "oven.kind", "masonry_dome_28").empty());
+  CHECK(config.oven.kind == OvenKind::MasonryDome28);
+  CHECK(apply(config, "cooks.0.seated", "true").empty());
+  CHECK(config.cooks[0].seated);
+  CHECK(apply(config, "station.counter_height_mm", "42 1/2").empty());
+  CHECK(config.station.counter_height_mm == 1079.5);
+  CHECK(apply(config, "station.counter_height_mm", "null").empty());
+  CHECK_FALSE(config.station.counter_height_mm.has_value());
+  CHECK(apply(config, "oven.outer_mouth.width_mm", "600").empty());
+  CHECK(apply(config, "oven.outer_mouth", "null").empty());
+  CHECK_FALSE(config.oven.outer_mouth.given());
+}
+
+TEST_CASE("a setting one past the last cook adds one, up to twelve", "[config][setting]") {
+  Config config;
+  for (std::size_t i = 1; i < kMaxCooks; ++i) {
+    CHECK(apply(config, "cooks." + std::to_string(i) + ".share", "0.5").empty());
+    CHECK(config.cooks.size() == i + 1);
+  }
+  CHECK(apply(config, "cooks.12.share", "0.5").size() == 1);
+  CHECK(config.cooks.size() == kMaxCooks);
+  CHECK(validate(config).empty());
+  Config two;
+  CHECK(apply(two, "cooks.2.share", "0.5").size() == 1);
+  CHECK(apply(two, "cooks.1.share", "5").size() == 1);
+  CHECK(two.cooks.size() == 1);
+}
+
+TEST_CASE("a bad setting is refused at its path and changes nothing", "[config][setting]") {
+  struct Row {
+    const char* path;
+    const char* text;
+  };
+  const Row rows[] = {
+      {"cooks.0.stature_mm", "3000"},
+      {"cooks.0.stature_mm", ""},
+      {"cooks.0.stature_mm", "tall"},
+      {"cooks.0.stature_mm", "NaN"},
+      {"cooks.0.stature_mm", "1e308"},
+      {"cooks.0.stature_mm", "[1]"},
+      {"cooks.0.stature_mm", "null"},
+      {"cooks.0.stature_mm", "true"},
+      {"cooks.00.share", "1"},
+      {"cooks.-1.share", "1"},
+      {"cooks.x.share", "1"},
+      {"cooks[].share", "1"},
+      {"cooks.0", "1"},
+      {"cooks.0.hair", "1"},
+      {"cooks", "1"},
+      {"oven", "null"},
+      {"oven.outer_mouth", "3"},
+      {"", "1"},
+      {"format", "x"},
+      {"oven.kind", "Other"},
+      {"cooks.0.seated", "1"},
+      {"title", "null"},
+      {"station.counter_height_mm", ""},
+      {"oven.width_mm.x", "1"},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.path, row.text);
+    Config config;
+    const auto problems = apply(config, row.path, row.text);
+    REQUIRE(problems.size() == 1);
+    CHECK(problems[0].path == row.path);
+    CHECK(config == Config{});
+  }
+}
+
+TEST_CASE("an input on the page is read in the person's unit", "[config][setting]") {
+  Config config;
+  const Field& counter = field("station.counter_height_mm");
+  CHECK(set_field(config, counter, 0, "42.5", Unit::Inch).empty());
+  CHECK(config.station.counter_height_mm == 1079.5);
+  CHECK(set_field(config, counter, 0, "1051", Unit::Mm).empty());
+  CHECK(config.station.counter_height_mm == 1051);
+  const auto problems = set_field(config, counter, 0, "70", Unit::Inch);
+  REQUIRE(problems.size() == 1);
+  CHECK(sentence(problems[0]) ==
+        "station.counter_height_mm: \"70\" is not allowed; give 11 13/16 to 62 15/16 in, or leave "
+        "it out");
+  CHECK(config.station.counter_height_mm == 1051);
+  CHECK(set_field(config, counter, 0, " ", Unit::Inch).empty());
+  CHECK_FALSE(config.station.counter_height_mm.has_value());
+  CHECK(set_field(config, field("oven.width_mm"), 0, "", Unit::Mm).size() == 1);
+  CHECK(set_field(config, field("oven.floor_temp_c"), 0, "800 F", Unit::Inch).empty());
+  CHECK(config.oven.floor_temp_c == 426.7);
+  CHECK(set_field(config, field("cooks[].share"), 1, "0.5", Unit::Mm).size() == 1);
+}
+
+TEST_CASE("an input that contradicts another is refused and changes nothing", "[config][setting]") {
+  Config config;
+  config.station.arrangement = Arrangement::OneLevel;
+  config.station.oven_base_height_mm = 1000;
+  const Config before = config;
+  CHECK_FALSE(set_field(config, field("station.counter_height_mm"), 0, "900", Unit::Mm).empty());
+  CHECK(config == before);
+  CHECK(set_field(config, field("station.counter_height_mm"), 0, "1000", Unit::Mm).empty());
+}
+
+TEST_CASE("a renamed cook keeps the cold trial and a removed one takes it along",
+          "[config][setting]") {
+  Config config;
+  REQUIRE(add_cook(config));
+  config.trial.cook = "Cook 2";
+  config.trial.cold_farthest_seen_mm = 300;
+  CHECK(set_field(config, field("cooks[].name"), 1, "Bo", Unit::Mm).empty());
+  CHECK(config.trial.cook == "Bo");
+  CHECK(set_field(config, field("cooks[].name"), 0, "Bo", Unit::Mm).size() == 1);
+  CHECK(set_field(config, field("cooks[].name"), 1, "", Unit::Mm).empty());
+  CHECK(config.cooks[1].name == "Cook 2");
+  CHECK(remove_cook(config, 1));
+  CHECK(config.trial == Trial{});
+  CHECK_FALSE(remove_cook(config, 0));
+  CHECK(validate(config).empty());
+}
+
+TEST_CASE("a value that is not finite or not of its list is refused whoever made it",
+          "[config][validate]") {
+  Config config;
+  config.oven.width_mm = std::numeric_limits<double>::quiet_NaN();
+  config.view.standoff_mm = std::numeric_limits<double>::infinity();
+  config.oven.fuel = static_cast<Fuel>(200);
+  config.title = " x";
+  config.cooks[0].name.clear();
+  std::vector<std::string> paths;
+  for (const Problem& problem : validate(config)) paths.push_back(problem.path);
+  CHECK(paths == std::vector<std::string>{"title", "cooks.0.name", "oven.width_mm", "oven.fuel",
+                                          "view.standoff_mm"});
+}
