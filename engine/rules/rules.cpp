@@ -1,0 +1,101 @@
+#include "engine/rules/rules.h"
+
+#include <array>
+#include <cstddef>
+
+#include "engine/rules/rows_clearance.h"
+#include "engine/rules/rows_cook.h"
+#include "engine/rules/rows_height.h"
+#include "engine/rules/rows_reach.h"
+#include "engine/rules/rows_sight.h"
+#include "engine/rules/source_rows.h"
+
+namespace hs::rules {
+namespace {
+
+constexpr std::span<const Rule> kParts[] = {kSightRows, kHeightRows, kCookRows, kReachRows,
+                                            kClearanceRows};
+
+constexpr std::size_t count_all() {
+  std::size_t count = 0;
+  for (const std::span<const Rule> part : kParts) count += part.size();
+  return count;
+}
+
+constexpr auto join() {
+  std::array<Rule, count_all()> all{};
+  std::size_t at = 0;
+  for (const std::span<const Rule> part : kParts) {
+    for (const Rule& rule : part) all[at++] = rule;
+  }
+  return all;
+}
+
+constexpr auto kRules = join();
+
+constexpr bool ids_unique() {
+  for (std::size_t i = 0; i < kRules.size(); ++i) {
+    for (std::size_t j = i + 1; j < kRules.size(); ++j) {
+      if (kRules[i].id == kRules[j].id) return false;
+    }
+  }
+  return true;
+}
+static_assert(ids_unique(), "two rules share an id");
+
+constexpr bool sources_resolve() {
+  for (const Rule& rule : kRules) {
+    if (!may_cite(rule.source, rule.basis)) return false;
+  }
+  return true;
+}
+static_assert(
+    sources_resolve(),
+    "a rule cites a source that has no row, or claims to be known better than its source");
+
+constexpr bool rows_complete() {
+  for (const Rule& rule : kRules) {
+    if (rule.title.empty() || rule.words.empty() || rule.id.find('.') == rule.id.npos) return false;
+    const bool says =
+        !rule.ok.empty() || !rule.warn.empty() || !rule.fail.empty() || !rule.unknown.empty();
+    if (rule.finding && !says) return false;
+  }
+  return true;
+}
+static_assert(rows_complete(), "a rule without title, words, module or sentence");
+
+// True when `list` (words apart by single spaces) holds `word`.
+constexpr bool holds(std::string_view list, std::string_view word) {
+  while (!list.empty()) {
+    const std::size_t space = list.find(' ');
+    if (list.substr(0, space) == word) return true;
+    if (space == std::string_view::npos) return false;
+    list.remove_prefix(space + 1);
+  }
+  return false;
+}
+
+}  // namespace
+
+std::span<const Rule> rules() { return kRules; }
+
+const Rule* find_rule(std::string_view id) {
+  for (const Rule& rule : kRules) {
+    if (rule.id == id) return &rule;
+  }
+  return nullptr;
+}
+
+bool reads(const Rule& rule, std::string_view field_rules) {
+  if (rule.inputs.empty()) return holds(field_rules, rule.id);
+  std::string_view wanted = rule.inputs;
+  while (!wanted.empty()) {
+    const std::size_t space = wanted.find(' ');
+    if (holds(field_rules, wanted.substr(0, space))) return true;
+    if (space == std::string_view::npos) return false;
+    wanted.remove_prefix(space + 1);
+  }
+  return false;
+}
+
+}  // namespace hs::rules

@@ -1,0 +1,99 @@
+#pragma once
+// The rows of sources(); constexpr so that the rule table can be checked against them.
+
+#include <cstddef>
+#include <iterator>
+#include <string_view>
+
+#include "engine/rules/sources.h"
+
+namespace hs::rules {
+
+inline constexpr Source kSources[] = {
+    // Our own ground --------------------------------------------------------------------------
+    {"judgement", "Hearthsight", "Our own judgement, open to change", "", Basis::Judgement, ""},
+    {"geometry", "Hearthsight", "Geometry on the household's own numbers", "", Basis::Computed, ""},
+    {"household", "The household", "A figure that you gave", "", Basis::Judgement,
+     "Nothing here says that it is right."},
+    {"common_practice", "The trade", "Common practice, no source", "", Basis::CommonPractice, ""},
+    {"oven_manual", "The oven's maker", "Installation instructions of this oven", "",
+     Basis::SecondHand, "As typed in by the household; read the instructions themselves."},
+    {"local_rule", "Building office or fire service", "Local rule", "", Basis::SecondHand,
+     "As typed in by the household; ask for the edition in force."},
+
+    // Bodies ----------------------------------------------------------------------------------
+    {"ansur2", "US Army Natick Soldier Research, Development and Engineering Center",
+     "Anthropometric survey of US Army personnel (ANSUR II), raw data of 6068 adults", "2012",
+     Basis::Seen,
+     "Statistics recomputed from the raw file; the printed tables were not read. Fit adults, 17 to "
+     "58 years."},
+    {"snyder1977", "Snyder and others, University of Michigan",
+     "Anthropometry of infants, children and youths to age 18, UM-HSRI-77-17", "1977", Basis::Seen,
+     "Recomputed from the individual records; elbow heights use the top of the breastbone for the "
+     "shoulder."},
+    {"cdc2000", "US Centers for Disease Control and Prevention", "Growth charts, stature for age",
+     "2000", Basis::Seen, ""},
+    {"drillis_contini", "Drillis and Contini",
+     "Body segment parameters, in Winter, Biomechanics and Motor Control of Human Movement", "1966",
+     Basis::SecondHand, "Through public code that cites Winter 2009, figure 4.1."},
+    {"bodyspace", "Pheasant and Haslegrave", "Bodyspace", "3rd edition, 2006", Basis::SecondHand,
+     "Through teaching pages that reproduce its tables."},
+    {"wheeled_mobility", "University at Buffalo", "Anthropometry of Wheeled Mobility", "",
+     Basis::Seen, ""},
+
+    // Working heights and postures ------------------------------------------------------------
+    {"ccohs", "Canadian Centre for Occupational Health and Safety",
+     "Working in a standing position", "", Basis::SecondHand, ""},
+    {"auva", "Austrian workers' accident insurance (AUVA)", "Working heights, standing", "",
+     Basis::Seen, ""},
+    {"iso11226", "ISO", "ISO 11226, evaluation of static working postures", "2000",
+     Basis::SecondHand, "Zones as tabulated in a 2020 study."},
+    {"en1005_4", "CEN", "EN 1005-4, working postures in relation to machinery", "",
+     Basis::SecondHand, "Zones as given in the help page of a posture tool."},
+
+    // Access and kitchens ---------------------------------------------------------------------
+    {"ada2010", "US Department of Justice", "ADA Standards for Accessible Design", "2010",
+     Basis::Seen, ""},
+    {"us_kitchen", "US kitchen trade", "US kitchen planning guidelines", "", Basis::Seen,
+     "Guidelines 12 and 23 were read; the aisle figures are quoted second-hand."},
+    {"trade_forum", "One expert on a pizza trade forum", "Free floor in front of a deck oven", "",
+     Basis::Seen, "A single voice, no data."},
+
+    // Fire, gas, power ------------------------------------------------------------------------
+    {"nfpa_tips", "NFPA and the US Fire Administration", "Outdoor cooking safety tips", "",
+     Basis::SecondHand, "Four public pages agree."},
+    {"ifc", "International Code Council", "International Fire Code", "", Basis::SecondHand,
+     "As quoted by a city; local law varies and is adopted late."},
+    {"fire_departments", "Fire departments", "Advice on hot ash", "", Basis::SecondHand,
+     "Four public pages agree."},
+    {"cpsc_co", "US Consumer Product Safety Commission",
+     "16 CFR 1500.14(b)(6), label for charcoal: carbon monoxide", "", Basis::Seen, ""},
+    {"nfpa10", "NFPA and UL", "NFPA 10, portable fire extinguishers; UL ratings", "",
+     Basis::SecondHand, ""},
+    {"z21_58", "ANSI", "Z21.58, outdoor cooking gas appliances", "", Basis::SecondHand,
+     "Through the manuals of five makers, which agree."},
+    {"nfpa58", "NFPA", "NFPA 58, Liquefied Petroleum Gas Code", "2017", Basis::SecondHand, ""},
+    {"nec", "NFPA", "NFPA 70, National Electrical Code", "2020 and later", Basis::SecondHand, ""},
+    {"babrauskas2007", "Babrauskas, Gray and Janssens",
+     "Prolonged exposure of wood to heat, Fire and Materials 31, 125", "2007", Basis::Seen,
+     "Abstract only."},
+};
+
+inline constexpr std::size_t kNoSource = static_cast<std::size_t>(-1);
+
+// By index: g++ 12 with the undefined-behaviour checks does not take a pointer's comparison with
+// nullptr for a constant.
+constexpr std::size_t source_index(std::string_view id) {
+  for (std::size_t i = 0; i < std::size(kSources); ++i) {
+    if (kSources[i].id == id) return i;
+  }
+  return kNoSource;
+}
+
+// True when a figure of this basis may come from this source: it is never known better.
+constexpr bool may_cite(std::string_view id, Basis basis) {
+  const std::size_t at = source_index(id);
+  return at != kNoSource && basis >= kSources[at].basis;
+}
+
+}  // namespace hs::rules

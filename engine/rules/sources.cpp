@@ -1,0 +1,28 @@
+#include "engine/rules/sources.h"
+
+#include "engine/rules/source_rows.h"
+
+namespace hs::rules {
+namespace {
+
+constexpr bool sources_are_sound() {
+  for (const Source& a : kSources) {
+    if (a.id.empty() || a.author.empty() || a.title.empty()) return false;
+    int same = 0;
+    for (const Source& b : kSources) same += a.id == b.id ? 1 : 0;
+    if (same != 1) return false;
+  }
+  return true;
+}
+static_assert(sources_are_sound(), "a source without id, author or title, or two with one id");
+
+}  // namespace
+
+std::span<const Source> sources() { return kSources; }
+
+const Source* find_source(std::string_view id) {
+  const std::size_t at = source_index(id);
+  return at == kNoSource ? nullptr : &kSources[at];
+}
+
+}  // namespace hs::rules
