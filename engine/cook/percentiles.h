@@ -1,0 +1,56 @@
+#pragma once
+// Where a stature stands among people: normal percentiles, LMS percentiles, the survey, CDC 2000.
+
+#include <cstdint>
+
+#include "engine/config/config.h"
+
+namespace hs::cook {
+
+// Share of a standard normal population below z, 0..1. By std::erfc, relative error about 1e-15.
+double normal_share_below(double z);
+
+// The z below which `share` (0..1, exclusive) of a standard normal population lies; minus or plus
+// infinity at or beyond 0 and 1. Acklam's rational approximation (relative error 1.2e-9) and one
+// Halley step: within 1e-12 for shares of 1e-10 and more. From memory; the tests check it against
+// printed quantiles and by its round trip.
+double normal_quantile(double share);
+
+// The value below which `percent` (0..100) of a normal population lies, in mean's unit.
+double normal_percentile(double mean, double sd, double percent);
+
+// Box-Cox power, median and coefficient of variation of one age (Cole's LMS method, as CDC uses).
+struct Lms {
+  double l = 1, m = 0, s = 0;  // m in mm
+};
+
+// z = ((x / M)^L - 1) / (L S); ln(x / M) / S when L is 0. CDC 2000 growth charts. x > 0.
+double lms_z(const Lms& lms, double x_mm);
+// The stature with this z: M (1 + L S z)^(1 / L). Valid while 1 + L S z > 0.
+double lms_value(const Lms& lms, double z);
+
+enum class ChildSex : std::uint8_t { Boy, Girl };
+
+// CDC 2000 stature for age (US children), at 2.54 to 18.04 years; held constant outside. The table
+// steps by half a year, linear between: medians within
+// 1.3 mm, P1 and P99 within 0.1 of CDC's monthly table.
+Lms cdc_stature(ChildSex sex, double age_years);
+
+// Mean of the boys' and the girls' CDC 2000 median stature at this age, mm.
+double child_median_stature(double age_years);
+// The age, 3 to 17 years, at which that mean is this stature; the ends are clamped.
+double age_at_median(double stature_mm);
+
+// Percentile (0..100) of an adult's barefoot stature in the US Army survey 2012, taken as normal
+// (within 2 of the sample's own P5, P50 and P95). AdultA: its men; AdultB: its women; Adult: half
+// men, half women. A child is compared with Adult.
+double survey_percentile(config::Build build, double stature_mm);
+
+// Percentiles (0..100) of a child's stature for age, CDC 2000.
+struct ChildStature {
+  double boys_percent = 0, girls_percent = 0;
+  bool unusual = false;  // outside P1..P99 of boys and of girls: worth checking height and age
+};
+ChildStature child_stature_check(double stature_mm, double age_years);
+
+}  // namespace hs::cook
