@@ -1,0 +1,45 @@
+#pragma once
+// A small bench: median times on a steady clock, one line per figure, "name: value unit".
+//
+// Each bench_* function prints its own lines; main.cpp calls them all.
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <cstddef>
+#include <cstdio>
+
+namespace hs::bench {
+
+// Keeps the compiler from dropping a computation whose result nobody reads.
+inline void keep(double value) {
+  [[maybe_unused]] static volatile double sink = 0;
+  sink = value;
+}
+
+// Median time of one call of fn, in nanoseconds, over 31 batches of n calls. The median leaves out
+// the batches that another process disturbed.
+template <typename Fn>
+double median_ns(Fn fn, int n) {
+  constexpr std::size_t kBatches = 31;
+  std::array<double, kBatches> times{};
+  for (double& time : times) {
+    const auto start = std::chrono::steady_clock::now();
+    for (int i = 0; i < n; ++i) fn();
+    const std::chrono::duration<double, std::nano> taken = std::chrono::steady_clock::now() - start;
+    time = taken.count() / n;
+  }
+  std::sort(times.begin(), times.end());
+  return times[kBatches / 2];
+}
+
+inline void print(const char* name, double value, const char* unit) {
+  std::printf("%s: %.4g %s\n", name, value, unit);
+}
+
+}  // namespace hs::bench
+
+// One visible-share evaluation against the coarsest regular ray grid of equal worst error.
+void bench_sight();
+// The dragged path, the full evaluation and the fit map for a household of four.
+void bench_evaluate();
