@@ -1,0 +1,193 @@
+#include "engine/evaluate/evaluate.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/evaluate/steps.h"
+#include "engine/rules/rules.h"
+
+namespace hs::evaluate {
+namespace {
+
+// Finding order by harm: what fails, what nobody knows, what to mind, what is well.
+int harm_order(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::Fail:
+      return 0;
+    case Verdict::Unknown:
+      return 1;
+    case Verdict::Warn:
+      return 2;
+    case Verdict::Ok:
+      return 3;
+  }
+  return 3;
+}
+
+void order_by_harm(std::vector<Finding>& findings) {
+  struct Ranked {
+    int rank;
+    Finding finding;
+  };
+  std::vector<Ranked> ranked;
+  ranked.reserve(findings.size());
+  for (const Finding& finding : findings) {
+    const rules::Rule* rule = rules::find_rule(finding.rule);
+    const int harm = rule ? static_cast<int>(rule->harm) : 0;
+    ranked.push_back({harm_order(finding.verdict) * 100 + harm, finding});
+  }
+  std::stable_sort(ranked.begin(), ranked.end(),
+                   [](const Ranked& a, const Ranked& b) { return a.rank < b.rank; });
+  for (std::size_t i = 0; i < findings.size(); ++i) findings[i] = ranked[i].finding;
+}
+
+double round_up_10(double mm) { return std::ceil(mm / 10 - 1e-6) * 10; }
+double round_down_5(double mm) { return std::floor(mm / 5 + 1e-6) * 5; }
+
+Heights used_heights(const config::Config& config, const Scene& scene, const Heights& recommended) {
+  const config::Station& station = config.station;
+  Heights used = recommended;
+  if (station.counter_height_mm) used.counter_mm = station.counter_height_mm;
+  if (station.oven_base_height_mm) used.oven_base_mm = station.oven_base_height_mm;
+  if (station.arrangement == config::Arrangement::OneLevel) {
+    if (!station.oven_base_height_mm) used.oven_base_mm = used.counter_mm;
+    if (!station.counter_height_mm) used.counter_mm = used.oven_base_mm;
+  }
+  const bool oven = std::any_of(config.cooks.begin(), config.cooks.end(), config::works_at_oven);
+  if (!oven && !station.oven_base_height_mm) used.oven_base_mm.reset();
+  used.oven_floor_mm.reset();
+  used.riser_mm.reset();
+  if (used.oven_base_mm) used.oven_floor_mm = *used.oven_base_mm + scene.floor_above_base_mm;
+  if (used.oven_base_mm && used.counter_mm) used.riser_mm = *used.oven_base_mm - *used.counter_mm;
+  return used;
+}
+
+// What holds the oven's height where it is.
+std::string_view binding_rule(const config::Config& config, const Scene& scene, const Plan& plan) {
+  if (!plan.heights.oven_base_mm) return {};
+  const Ceiling ceiling = ceiling_of(config, scene);
+  if (!ceiling.rule.empty() && *plan.heights.oven_base_mm > ceiling.oven_base_mm - 1.5) {
+    return ceiling.rule;
+  }
+  // Every oven cook sees (nearly) all of the target: seeing asks no more.
+  double worst_unseen = 0;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    if (!config::works_at_oven(config.cooks[i])) continue;
+    const sight::Eye eye =
+        eye_of(scene.bodies[i], config.view, config.view.standoff_mm, *plan.heights.oven_floor_mm);
+    worst_unseen = std::max(worst_unseen, unseen_line(scene, eye));
+  }
+  return worst_unseen < 0.02 ? "height.full_view" : "height.compromise";
+}
+
+Recommended recommend(const config::Config& config, const Scene& scene, const Plan& plan) {
+  Recommended r;
+  r.heights = plan.heights;
+  r.oven_band = oven_band(config, scene, plan);
+  r.dough_band = dough_band(config, scene, plan);
+  r.binding = binding_rule(config, scene, plan);
+  r.working_standoff_mm = config.view.working_standoff_mm;
+  return r;
+}
+
+// The household's watching distance: far enough for every oven cook to see the target, never nearer
+// than the one asked about.
+void set_distances(const config::Config& config, const Scene& scene, Recommended& r) {
+  r.standoff_mm = config.view.standoff_mm;
+  double toes_mm = 0, prep_depth_mm = -1;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    const cook::Body& body = scene.bodies[i];
+    const config::Cook& cook = config.cooks[i];
+    if (config::works_at_oven(cook) && r.heights.oven_floor_mm) {
+      const auto standoff =
+          nearest_standoff_showing(scene, config.view, body, *r.heights.oven_floor_mm);
+      r.standoff_mm = std::max(r.standoff_mm, round_up_10(standoff.value_or(0)));
+      toes_mm = std::max(toes_mm, body.toes_mm);
+    }
+    if (config::works_at_prep(cook) && r.heights.counter_mm && !young_child(cook, body)) {
+      const reach::Zones zones = reach::zones_over(
+          *r.heights.counter_mm, {body.shoulder.value_mm, body.arm_to_grip_mm, body.forearm_hand_mm,
+                                  body.seated ? 0 : body.hip_mm, body.belly_mm});
+      // A cook who cannot reach over this counter at all has a finding; the depth is the others'.
+      if (zones.far_mm <= 0) continue;
+      prep_depth_mm = prep_depth_mm < 0 ? zones.far_mm : std::min(prep_depth_mm, zones.far_mm);
+    }
+  }
+  r.prep_depth_mm = prep_depth_mm < 0 ? config.station.prep_depth_mm : round_down_5(prep_depth_mm);
+  r.feet_line_mm = reach::feet_line_mm(r.standoff_mm, config.station.oven_setback_mm, toes_mm);
+}
+
+ArrangementResult arrangement_result(const config::Config& config, const Scene& scene,
+                                     config::Arrangement arrangement, const Plan& plan) {
+  ArrangementResult result;
+  result.arrangement = arrangement;
+  result.heights = plan.heights;
+  result.worst_cook = plan.worst_cook;
+  result.worst_cost = plan.worst_cost;
+  result.household_cost = plan.household_cost;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    const cook::Body& body = scene.bodies[i];
+    const config::Cook& cook = config.cooks[i];
+    if (config::works_at_oven(cook) && plan.heights.oven_floor_mm) {
+      const sight::Eye eye =
+          eye_of(body, config.view, config.view.standoff_mm, *plan.heights.oven_floor_mm);
+      result.unseen_line = std::max(result.unseen_line, unseen_line(scene, eye));
+    }
+    if (config::works_at_prep(cook) && plan.heights.counter_mm && !young_child(cook, body)) {
+      const Band band = height::dough_offset(config.station.board_mm);
+      const double offset_mm = body.elbow.value_mm - *plan.heights.counter_mm;
+      result.dough_off_mm =
+          std::max({result.dough_off_mm, band.low_mm - offset_mm, offset_mm - band.high_mm});
+    }
+  }
+  return result;
+}
+
+std::optional<ExistingCounter> existing_counter(const config::Config& config,
+                                                const Heights& recommended) {
+  if (!config.station.existing_counter_mm || !recommended.oven_base_mm) return {};
+  ExistingCounter existing;
+  existing.height_mm = *config.station.existing_counter_mm;
+  existing.block_mm = *recommended.oven_base_mm - existing.height_mm;
+  existing.platform_mm = std::max(0.0, -existing.block_mm);
+  return existing;
+}
+
+Evaluation evaluate_with(const config::Config& config, const Scene& scene) {
+  using config::Arrangement;
+  Evaluation e;
+  e.geometry = scene.geometry;
+  e.pizza = scene.pizza;
+  for (const Arrangement a : {Arrangement::OneLevel, Arrangement::Riser, Arrangement::TwoLevel}) {
+    const Plan plan = plan_heights(config, scene, a);
+    e.arrangements.push_back(arrangement_result(config, scene, a, plan));
+    if (a == config.station.arrangement) e.recommended = recommend(config, scene, plan);
+  }
+  set_distances(config, scene, e.recommended);
+  e.used = used_heights(config, scene, e.recommended.heights);
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    e.cooks.push_back(cook_result(config, scene, i, e.used));
+  }
+  e.clearances = clearance::needs(config, e.used.oven_base_mm.value_or(0));
+  e.existing = existing_counter(config, e.recommended.heights);
+  e.trial = cold_trial(config, scene, e.used);
+  e.findings = findings_of(config, scene, e);
+  order_by_harm(e.findings);
+  return e;
+}
+
+}  // namespace
+
+Evaluation evaluate_fit(const config::Config& config) {
+  return evaluate_with(config, scene_of(config));
+}
+
+Evaluation evaluate(const config::Config& config) {
+  const Scene scene = scene_of(config);
+  Evaluation e = evaluate_with(config, scene);
+  add_sensitivity(config, scene, e);
+  e.fits_adults_share = guests_share(config, scene, e.used, e.recommended.standoff_mm);
+  return e;
+}
+
+}  // namespace hs::evaluate

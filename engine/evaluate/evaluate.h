@@ -1,0 +1,164 @@
+#pragma once
+// Config -> Evaluation: everything that follows from what a person chose, each module once.
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/base/finding.h"
+#include "engine/clearance/clearance.h"
+#include "engine/config/config.h"
+#include "engine/cook/body.h"
+#include "engine/height/height.h"
+#include "engine/oven/oven.h"
+#include "engine/reach/reach.h"
+#include "engine/sight/lean.h"
+#include "engine/sight/sight.h"
+
+namespace hs::evaluate {
+
+using height::Band;
+
+// What one eye sees from one place.
+struct Seen {
+  sight::Eye eye;  // oven frame
+  double floor_share = 0, pizza_share = 0;
+  double unseen_line = 0;             // hidden part of the target along the middle line, 0..1
+  std::optional<double> farthest_mm;  // on the middle line, from the outer mouth plane
+  double steepest_gaze_deg = 0;       // to the floor's or pizza's near edge, positive down
+  double shallowest_gaze_deg = 0;     // to the target's far edge
+  bool crust_seen = false;            // top of the far rim
+  bool target_seen = false;           // the whole target, as the contract defines it
+  bool edge_on = false;               // far point under 8 degrees to the floor
+};
+
+struct FullView {
+  std::optional<double> oven_floor_height_mm;  // lowest that shows the target at this standoff
+  std::optional<double> standoff_mm;           // nearest that shows the target at this height
+};
+
+struct Stoop {
+  sight::Posture posture;
+  double neck_deg = 0;
+  double face_to_mouth_mm = 0;
+  double floor_share = 0;
+};
+
+struct CookResult {
+  cook::Body body;
+  bool at_oven = false, at_prep = false;
+  bool young_child = false;  // works at a low table of their own
+  // At the oven; meaningless unless at_oven.
+  Seen watching, working;
+  FullView full_view;
+  std::optional<Stoop> stoop;  // least one that shows the target, from the watching place
+  bool bending_hides = false;
+  double hand_above_elbow_mm = 0, hand_below_shoulder_mm = 0;
+  double ceiling_floor_mm = 0;  // highest oven floor for these hands
+  double nearest_standoff_mm = 0;
+  double oven_cost = 0;  // unit-free, what the household search weighs
+  // At prep; meaningless unless at_prep.
+  double prep_offset_mm = 0;  // counter below the elbow, positive down
+  Band prep_band;             // offsets that suit dough
+  Band kitchen_rule;          // counter heights a published kitchen rule gives
+  Verdict prep_verdict = Verdict::Ok;
+  reach::Zones zones;
+  double prep_cost = 0;
+  std::optional<double> step_mm;   // platform or step this cook needs, absent: none
+  std::optional<double> table_mm;  // a young child's own table
+};
+
+struct Heights {
+  std::optional<double> counter_mm, oven_base_mm, oven_floor_mm, riser_mm;
+};
+
+struct Recommended {
+  Heights heights;
+  std::optional<Band> oven_band;   // oven base heights in which nobody loses
+  std::optional<Band> dough_band;  // dough counter heights in which nobody loses
+  double prep_depth_mm = 0;
+  double standoff_mm = 0, working_standoff_mm = 0;
+  double feet_line_mm = 0;   // toe tips in front of the counter's front edge, watching
+  std::string_view binding;  // rule id of what limits the oven's height
+};
+
+struct ArrangementResult {
+  config::Arrangement arrangement = config::Arrangement::OneLevel;
+  Heights heights;
+  std::optional<std::size_t> worst_cook;
+  double worst_cost = 0;
+  double household_cost = 0;
+  // What is given up against each cook's own best: the largest losses.
+  double unseen_line = 0;   // of the target, worst oven cook, upright at the watching distance
+  double dough_off_mm = 0;  // outside the dough band, worst prep cook
+};
+
+enum class Measure : std::uint8_t { Eye, Elbow, Shoulder };
+struct Sensitivity {
+  std::size_t cook = 0;
+  Measure measure = Measure::Eye;
+  double sd_mm = 0;
+  double oven_moves_mm = 0;  // the larger of + and - one standard error, signed as for +
+  double dough_moves_mm = 0;
+};
+struct WeightMove {
+  std::string_view weight;  // "sight", "prep", "hands", "worst_off"
+  double factor = 1;        // what the weight was multiplied by
+  double oven_moves_mm = 0, dough_moves_mm = 0;
+};
+
+struct ColdTrial {
+  std::size_t cook = 0;
+  double measured_mm = 0;
+  std::optional<double> predicted_mm;
+  double difference_mm = 0;            // measured - predicted
+  bool agrees = false;                 // within what the inputs' errors explain
+  std::string likely_field;            // path of the input most likely off: "oven.mouth_height_mm"
+  std::optional<double> corrected_mm;  // that input's value that would explain the mark
+  double standard_errors = 0;          // how many of its own errors that is
+};
+
+struct ExistingCounter {
+  double height_mm = 0;
+  double block_mm = 0;     // under the oven; negative: the counter is too high for it
+  double platform_mm = 0;  // for the cooks, where the counter is too high
+};
+
+struct Evaluation {
+  oven::Geometry geometry;
+  sight::Disc pizza;
+  std::vector<CookResult> cooks;
+  Recommended recommended;
+  Heights used;                                 // given where given, recommended elsewhere
+  std::vector<ArrangementResult> arrangements;  // one_level, riser, two_level
+  std::array<clearance::Need, 6> clearances;
+  std::optional<ExistingCounter> existing;
+  std::optional<ColdTrial> trial;
+  std::vector<Finding> findings;  // ordered by harm: fail, unknown, warn, ok
+  // Only after evaluate(), kept from before by evaluate_fit().
+  std::vector<Sensitivity> sensitivity;
+  std::vector<WeightMove> weight_moves;
+  std::optional<double> fits_adults_share;
+};
+
+// Everything. Any Config that check() (engine/evaluate/check.h) finds no problem in; at most 3 ms
+// native for four cooks. Every number is finite.
+Evaluation evaluate(const config::Config& config);
+
+// The dragged path: all but sensitivity, weight moves and guests.
+Evaluation evaluate_fit(const config::Config& config);
+
+// Visible share over oven floor height (across) and standoff (up) for the fit map.
+struct FitMap {
+  int columns = 0, rows = 0;
+  double floor_low_mm = 0, floor_high_mm = 0;  // of the oven's floor
+  double standoff_low_mm = 0, standoff_high_mm = 0;
+  std::vector<float> share;        // worst oven cook's seen share of the pizza, row by row
+  std::vector<std::uint8_t> good;  // 1 where every oven cook sees the target and has easy hands
+};
+FitMap fit_map(const config::Config& config, int columns, int rows);
+
+}  // namespace hs::evaluate

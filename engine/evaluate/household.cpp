@@ -1,0 +1,212 @@
+// The heights that serve a household best, for each way of building two heights.
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/evaluate/steps.h"
+
+namespace hs::evaluate {
+namespace {
+
+constexpr int kHighestBase_mm = 1800;  // the field's own range
+constexpr int kLowestCounter_mm = 300, kHighestCounter_mm = 1600;
+constexpr int kCoarse_mm = 8;
+constexpr double kNotConcerned = -1;  // marks a member whom a height does not concern
+
+// Nobody may lose more than this share of the target inside a band: our judgement.
+constexpr double kBandLoss = 0.05;
+constexpr int kBandSearch_mm = 300;
+
+enum class Task { Oven, Prep, Both };
+
+struct Household {
+  const config::Config& config;
+  const Scene& scene;
+  height::Weights weights;
+  std::vector<height::Member> members;
+};
+
+height::Weights weights_of(const config::Weights& w) {
+  return {w.sight, w.prep, w.hands, w.worst_off};
+}
+
+Household household_of(const config::Config& config, const Scene& scene) {
+  Household household{config, scene, weights_of(config.weights), {}};
+  bool grown_at_prep = false;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    grown_at_prep |=
+        config::works_at_prep(config.cooks[i]) && !young_child(config.cooks[i], scene.bodies[i]);
+  }
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    const config::Cook& cook = config.cooks[i];
+    // A young child works at a low table of its own, so it pulls the dough counter only when no one
+    // else works there.
+    const bool prep =
+        config::works_at_prep(cook) && !(grown_at_prep && young_child(cook, scene.bodies[i]));
+    household.members.push_back(
+        {cook.share, scene.bodies[i].elbow.value_mm, config::works_at_oven(cook), prep});
+  }
+  return household;
+}
+
+bool anyone(const Household& h, bool height::Member::*place) {
+  return std::any_of(h.members.begin(), h.members.end(),
+                     [place](const height::Member& m) { return m.*place; });
+}
+
+// What this height of counter (for the oven, for dough, or for both) costs one cook.
+double cost_at(const Household& h, std::size_t m, Task task, double height_mm) {
+  const height::Member& member = h.members[m];
+  double cost = kNotConcerned;
+  if (task != Task::Prep && member.oven) {
+    const double floor_mm = height_mm + h.scene.floor_above_base_mm;
+    const sight::Eye eye =
+        eye_of(h.scene.bodies[m], h.config.view, h.config.view.standoff_mm, floor_mm);
+    cost = height::oven_cost(member, floor_mm, unseen_line(h.scene, eye), h.weights);
+  }
+  if (task != Task::Oven && member.prep) {
+    cost = std::max(cost, 0.0) +
+           height::prep_cost(member, height_mm, h.config.station.board_mm, h.weights);
+  }
+  return cost;
+}
+
+std::optional<height::Choice> best_on(const Household& h, Task task, const height::Grid& grid) {
+  std::vector<double> costs;
+  costs.reserve(grid.size() * h.members.size());
+  for (std::size_t i = 0; i < grid.size(); ++i) {
+    for (std::size_t m = 0; m < h.members.size(); ++m) {
+      costs.push_back(cost_at(h, m, task, grid.at(i)));
+    }
+  }
+  return height::cheapest(grid, h.members, costs, h.weights.worst_off);
+}
+
+// Coarse over the whole range, then every millimetre around the best.
+std::optional<height::Choice> best(const Household& h, Task task, int low_mm, int high_mm) {
+  const int top_mm = std::max(low_mm, high_mm);
+  const auto coarse = best_on(h, task, {low_mm, top_mm, kCoarse_mm});
+  if (!coarse) return {};
+  // The coarse grid may end below the top, where a ceiling usually binds.
+  const auto fine = best_on(h, task,
+                            {std::max(low_mm, coarse->height_mm - kCoarse_mm),
+                             std::min(top_mm, coarse->height_mm + kCoarse_mm), 1});
+  return fine;
+}
+
+int whole_below(double mm) { return static_cast<int>(std::floor(mm + 1e-6)); }
+
+}  // namespace
+
+Ceiling ceiling_of(const config::Config& config, const Scene& scene) {
+  Ceiling ceiling{kHighestBase_mm, {}};
+  const auto lower_to = [&](double base_mm, std::string_view rule) {
+    if (base_mm < ceiling.oven_base_mm) ceiling = {std::max(0.0, base_mm), rule};
+  };
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    if (!config::works_at_oven(config.cooks[i])) continue;
+    lower_to(height::floor_ceiling_mm(scene.bodies[i].elbow.value_mm) - scene.floor_above_base_mm,
+             "height.hand_ceiling");
+  }
+  if (config.site.cover_height_mm) {
+    const auto above =
+        clearance::needs(config, 0)[static_cast<std::size_t>(clearance::Side::Above)];
+    if (above.required_mm) {
+      lower_to(*config.site.cover_height_mm - *above.required_mm - config.oven.height_mm,
+               "height.cover_ceiling");
+    }
+  }
+  return ceiling;
+}
+
+Plan plan_heights(const config::Config& config, const Scene& scene,
+                  config::Arrangement arrangement) {
+  const Household h = household_of(config, scene);
+  const bool oven = anyone(h, &height::Member::oven), prep = anyone(h, &height::Member::prep);
+  const int highest_mm = whole_below(ceiling_of(config, scene).oven_base_mm);
+  Plan plan;
+  std::optional<double> base_mm, counter_mm;
+  const auto together = [&] {
+    const auto both = best(h, Task::Both, 0, oven ? highest_mm : kHighestCounter_mm);
+    if (!both) return;
+    if (oven) base_mm = both->height_mm;
+    counter_mm = both->height_mm;
+  };
+  if (arrangement == config::Arrangement::OneLevel) {
+    together();
+  } else {
+    if (const auto choice = oven ? best(h, Task::Oven, 0, highest_mm) : std::nullopt) {
+      base_mm = choice->height_mm;
+    }
+    if (const auto choice =
+            prep ? best(h, Task::Prep, kLowestCounter_mm, kHighestCounter_mm) : std::nullopt) {
+      counter_mm = choice->height_mm;
+    }
+    // A riser cannot lower the oven below the counter it stands on.
+    if (arrangement == config::Arrangement::Riser && base_mm && counter_mm &&
+        *counter_mm > *base_mm) {
+      together();
+    }
+  }
+  plan.heights.counter_mm = counter_mm;
+  plan.heights.oven_base_mm = base_mm;
+  if (base_mm) plan.heights.oven_floor_mm = *base_mm + scene.floor_above_base_mm;
+  if (base_mm && counter_mm) plan.heights.riser_mm = *base_mm - *counter_mm;
+
+  std::vector<double> row;
+  for (std::size_t m = 0; m < h.members.size(); ++m) {
+    double cost = kNotConcerned;
+    if (base_mm && h.members[m].oven) cost = cost_at(h, m, Task::Oven, *base_mm);
+    if (counter_mm && h.members[m].prep) {
+      cost = std::max(cost, 0.0) + cost_at(h, m, Task::Prep, *counter_mm);
+    }
+    row.push_back(cost);
+  }
+  if (base_mm || counter_mm) {
+    const height::Choice choice = height::household(h.members, row, h.weights.worst_off);
+    plan.household_cost = choice.cost;
+    plan.worst_cost = choice.worst_cost;
+    plan.worst_cook = choice.worst;
+  }
+  return plan;
+}
+
+namespace {
+
+// Heights around `at` where each member's cost stays within an allowance of what it is there.
+Band band_around(const Household& h, Task task, int at_mm, int low_mm, int high_mm,
+                 double allowance) {
+  const auto nobody_loses = [&](int height_mm) {
+    for (std::size_t m = 0; m < h.members.size(); ++m) {
+      const double cost = cost_at(h, m, task, height_mm);
+      if (cost > cost_at(h, m, task, at_mm) + allowance + 1e-9) return false;
+    }
+    return true;
+  };
+  int low = at_mm, high = at_mm;
+  while (low > low_mm && nobody_loses(low - 1)) --low;
+  while (high < high_mm && nobody_loses(high + 1)) ++high;
+  return {static_cast<double>(low), static_cast<double>(high)};
+}
+
+}  // namespace
+
+std::optional<Band> oven_band(const config::Config& config, const Scene& scene, const Plan& plan) {
+  if (!plan.heights.oven_base_mm) return {};
+  const Household h = household_of(config, scene);
+  const int at_mm = whole_below(*plan.heights.oven_base_mm);
+  const int top_mm = whole_below(ceiling_of(config, scene).oven_base_mm);
+  return band_around(h, Task::Oven, at_mm, std::max(0, at_mm - kBandSearch_mm),
+                     std::min(top_mm, at_mm + kBandSearch_mm), kBandLoss * h.weights.sight);
+}
+
+std::optional<Band> dough_band(const config::Config& config, const Scene& scene, const Plan& plan) {
+  if (!plan.heights.counter_mm) return {};
+  const Household h = household_of(config, scene);
+  if (!anyone(h, &height::Member::prep)) return {};
+  const int at_mm = whole_below(*plan.heights.counter_mm);
+  return band_around(h, Task::Prep, at_mm, at_mm - kBandSearch_mm, at_mm + kBandSearch_mm,
+                     kBandLoss * h.weights.prep);
+}
+
+}  // namespace hs::evaluate

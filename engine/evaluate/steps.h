@@ -1,0 +1,77 @@
+#pragma once
+// The parts of evaluate(), for evaluate's own files and its tests.
+
+#include <optional>
+#include <vector>
+
+#include "engine/evaluate/evaluate.h"
+
+namespace hs::evaluate {
+
+// What is the same for every height tried: shapes, bodies, what must be seen.
+struct Scene {
+  oven::Geometry geometry;
+  sight::Disc pizza;
+  sight::Need need;           // far end of the target on the middle line, height of its top
+  double target_near_mm = 0;  // near end of the target on the middle line
+  double floor_above_base_mm = 0;
+  std::vector<cook::Body> bodies;
+};
+
+Scene scene_of(const config::Config& config);
+
+// The eye in the oven frame when this cook stands upright at a standoff.
+sight::Eye eye_of(const cook::Body& body, const config::View& view, double standoff_mm,
+                  double oven_floor_mm);
+
+// Hidden part (0..1) of the target along the middle line; closed form for what lies on the floor.
+double unseen_line(const Scene& scene, const sight::Eye& eye);
+
+// The whole target is seen, as the contract defines it for each kind of target.
+bool sees_target(const Scene& scene, const config::View& view, const sight::Eye& eye);
+
+// Lowest oven floor that shows the target from a standoff, and the nearest standoff that shows it
+// at an oven floor; nullopt when none does. Rounded up to 0.1 mm.
+std::optional<double> lowest_floor_showing(const Scene& scene, const config::View& view,
+                                           const cook::Body& body, double standoff_mm);
+std::optional<double> nearest_standoff_showing(const Scene& scene, const config::View& view,
+                                               const cook::Body& body, double oven_floor_mm);
+
+// A young child: too young to count as a small adult at a counter. Our judgement: under 13.
+bool young_child(const config::Cook& cook, const cook::Body& body);
+
+// The cheapest heights of one arrangement.
+struct Plan {
+  Heights heights;
+  double household_cost = 0;
+  std::optional<std::size_t> worst_cook;
+  double worst_cost = 0;
+};
+Plan plan_heights(const config::Config& config, const Scene& scene,
+                  config::Arrangement arrangement);
+
+// Highest oven base that hands and cover allow, and the rule that says so (empty: the table's end).
+struct Ceiling {
+  double oven_base_mm = 0;
+  std::string_view rule;
+};
+Ceiling ceiling_of(const config::Config& config, const Scene& scene);
+
+// The heights around the plan in which nobody loses more than a twentieth of the target.
+std::optional<Band> oven_band(const config::Config& config, const Scene& scene, const Plan& plan);
+std::optional<Band> dough_band(const config::Config& config, const Scene& scene, const Plan& plan);
+
+CookResult cook_result(const config::Config& config, const Scene& scene, std::size_t index,
+                       const Heights& used);
+
+std::optional<ColdTrial> cold_trial(const config::Config& config, const Scene& scene,
+                                    const Heights& used);
+
+std::vector<Finding> findings_of(const config::Config& config, const Scene& scene,
+                                 const Evaluation& evaluation);
+
+void add_sensitivity(const config::Config& config, const Scene& scene, Evaluation& evaluation);
+double guests_share(const config::Config& config, const Scene& scene, const Heights& used,
+                    double standoff_mm);
+
+}  // namespace hs::evaluate

@@ -1,0 +1,7 @@
+#include "tests/bench/bench.h"
+
+int main() {
+  bench_sight();
+  bench_evaluate();
+  return 0;
+}

@@ -1,0 +1,235 @@
+// How one height serves several people, and what is said to each.
+
+#include <algorithm>
+#include <cmath>
+
+#include "catch_amalgamated.hpp"
+#include "engine/evaluate/evaluate.h"
+
+using Catch::Matchers::WithinAbs;
+using namespace hs;
+using config::Build;
+
+namespace {
+
+config::Cook person(const char* name, double stature_mm, Build build) {
+  config::Cook c;
+  c.name = name;
+  c.stature_mm = stature_mm;
+  c.build = build;
+  return c;
+}
+
+config::Config two_adults() {
+  config::Config c;
+  c.cooks = {person("Tall", 1830, Build::AdultA), person("Short", 1600, Build::AdultB)};
+  return c;
+}
+
+const Finding* find(const evaluate::Evaluation& e, std::string_view rule, std::size_t cook_index) {
+  for (const Finding& f : e.findings) {
+    if (f.rule == rule && (!f.cook || *f.cook == cook_index)) return &f;
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+TEST_CASE("no weight lifts the oven past the shortest oven cook's hands", "[evaluate][law]") {
+  for (const double share : {0.0, 0.1, 1.0}) {
+    for (const double worst_off : {0.0, 0.5, 1.0}) {
+      for (const double hands : {0.0, 0.1, 5.0}) {
+        config::Config c = two_adults();
+        c.cooks[1].share = share;
+        c.weights.worst_off = worst_off;
+        c.weights.hands = hands;
+        const auto e = evaluate::evaluate(c);
+        const double lowest_mm = std::min(e.cooks[0].ceiling_floor_mm, e.cooks[1].ceiling_floor_mm);
+        CHECK(*e.recommended.heights.oven_floor_mm <= lowest_mm + 0.05);
+      }
+    }
+  }
+}
+
+TEST_CASE("weights of nothing still give a sensible station", "[evaluate]") {
+  config::Config c = two_adults();
+  c.weights = {0, 0, 0, 0};
+  const auto e = evaluate::evaluate(c);
+  CHECK(*e.recommended.heights.oven_base_mm > 700);
+  CHECK(*e.recommended.heights.counter_mm > 700);
+}
+
+TEST_CASE("only those at the oven pull its height", "[evaluate][law]") {
+  config::Config c = two_adults();
+  c.cooks[1].at = config::At::Prep;
+  const auto alone = [&] {
+    config::Config one = c;
+    one.cooks.resize(1);
+    return evaluate::evaluate(one);
+  }();
+  const auto e = evaluate::evaluate(c);
+  CHECK(*e.recommended.heights.oven_base_mm == *alone.recommended.heights.oven_base_mm);
+  CHECK(*e.recommended.heights.counter_mm < *alone.recommended.heights.counter_mm);
+}
+
+TEST_CASE("two heights never serve worse than one", "[evaluate][law]") {
+  const auto e = evaluate::evaluate(two_adults());
+  REQUIRE(e.arrangements.size() == 3);
+  // A millimetre grid and the tie-breaks leave less than this between equals.
+  constexpr double kGrid = 1e-3;
+  CHECK(e.arrangements[1].household_cost <= e.arrangements[0].household_cost + kGrid);
+  CHECK(e.arrangements[2].household_cost <= e.arrangements[1].household_cost + kGrid);
+  CHECK(e.arrangements[0].heights.riser_mm == 0.0);
+  CHECK(*e.arrangements[1].heights.riser_mm >= 0);
+  CHECK(e.arrangements[0].dough_off_mm > e.arrangements[2].dough_off_mm);
+}
+
+TEST_CASE("a cover with a known clearance is a ceiling too", "[evaluate]") {
+  config::Config c = two_adults();
+  c.site.cover_height_mm = 2000;
+  c.oven.listed_clearance.above_mm = 800;
+  const auto e = evaluate::evaluate(c);
+  CHECK_THAT(*e.recommended.heights.oven_base_mm, WithinAbs(2000 - 800 - c.oven.height_mm, 1));
+  CHECK(e.recommended.binding == "height.cover_ceiling");
+
+  c.oven.listed_clearance.above_mm.reset();
+  const auto unknown = evaluate::evaluate(c);
+  CHECK(unknown.recommended.binding == "height.hand_ceiling");
+  const Finding* above = find(unknown, "clearance.above", 0);
+  REQUIRE(above);
+  CHECK(above->verdict == Verdict::Unknown);
+}
+
+TEST_CASE("nobody at the oven leaves its heights open", "[evaluate]") {
+  config::Config c = two_adults();
+  c.cooks[0].at = c.cooks[1].at = config::At::Prep;
+  const auto e = evaluate::evaluate(c);
+  CHECK_FALSE(e.recommended.heights.oven_base_mm);
+  CHECK_FALSE(e.recommended.heights.oven_floor_mm);
+  CHECK_FALSE(e.recommended.oven_band);
+  CHECK(e.recommended.heights.counter_mm);
+}
+
+TEST_CASE("a young child gets a low table and does not pull the counter", "[evaluate]") {
+  config::Config c = two_adults();
+  const auto before = evaluate::evaluate(c);
+  config::Cook child = person("Child", 1160, Build::Child);
+  child.age_years = 6;
+  c.cooks.push_back(child);
+  c.station.prep_width_mm = 900;
+  const auto e = evaluate::evaluate(c);
+  CHECK(*e.recommended.heights.counter_mm == *before.recommended.heights.counter_mm);
+  REQUIRE(e.cooks[2].table_mm);
+  CHECK(*e.cooks[2].table_mm < 700);
+  // No step beside a short counter: it could not clear the child-free zone of 3 ft.
+  CHECK_FALSE(e.cooks[2].step_mm);
+  c.station.prep_width_mm = 1500;
+  CHECK(evaluate::evaluate(c).cooks[2].step_mm);
+}
+
+TEST_CASE("a child named at the oven carries a caution by age", "[evaluate]") {
+  for (const double age : {8.0, 15.0}) {
+    config::Config c = two_adults();
+    config::Cook child = person("Child", age < 13 ? 1280 : 1660, Build::Child);
+    child.age_years = age;
+    child.at = config::At::Both;
+    c.cooks.push_back(child);
+    const auto e = evaluate::evaluate(c);
+    const Finding* f = find(e, "cook.child_at_oven", 2);
+    REQUIRE(f);
+    CHECK(f->verdict == (age < 13 ? Verdict::Fail : Verdict::Warn));
+  }
+}
+
+TEST_CASE("an existing cabinet is answered by a block or a platform", "[evaluate]") {
+  config::Config c = two_adults();
+  c.station.existing_counter_mm = 914;
+  const auto low = evaluate::evaluate(c);
+  REQUIRE(low.existing);
+  CHECK(low.existing->block_mm == *low.recommended.heights.oven_base_mm - 914);
+  CHECK(low.existing->platform_mm == 0);
+  c.station.existing_counter_mm = 1100;
+  const auto high = evaluate::evaluate(c);
+  CHECK(high.existing->block_mm < 0);
+  CHECK(high.existing->platform_mm == -high.existing->block_mm);
+}
+
+TEST_CASE("given heights are used and the recommendation stays", "[evaluate]") {
+  config::Config c = two_adults();
+  const auto free = evaluate::evaluate(c);
+  c.station.oven_base_height_mm = 1200;
+  const auto e = evaluate::evaluate(c);
+  CHECK(*e.used.oven_base_mm == 1200);
+  CHECK(*e.used.oven_floor_mm == 1200 + c.oven.floor_above_base_mm);
+  CHECK(*e.recommended.heights.oven_base_mm == *free.recommended.heights.oven_base_mm);
+  CHECK(e.cooks[1].step_mm.has_value());
+  CHECK(find(e, "height.given", 0)->verdict == Verdict::Warn);
+
+  c = two_adults();
+  c.station.arrangement = config::Arrangement::OneLevel;
+  c.station.counter_height_mm = 1000;
+  const auto one = evaluate::evaluate(c);
+  CHECK(*one.used.oven_base_mm == 1000);
+  CHECK(*one.used.riser_mm == 0);
+}
+
+TEST_CASE("bands hold the answer and nobody's hands pass their ceiling in them",
+          "[evaluate][law]") {
+  const auto e = evaluate::evaluate(two_adults());
+  REQUIRE(e.recommended.oven_band);
+  CHECK(e.recommended.oven_band->low_mm <= *e.recommended.heights.oven_base_mm);
+  CHECK(e.recommended.oven_band->high_mm >= *e.recommended.heights.oven_base_mm);
+  const double lowest_mm = std::min(e.cooks[0].ceiling_floor_mm, e.cooks[1].ceiling_floor_mm);
+  CHECK(e.recommended.oven_band->high_mm + 150 <= lowest_mm + 0.05);
+}
+
+TEST_CASE("an elbow off by its error moves the answer by as much when hands bind", "[evaluate]") {
+  const auto e = evaluate::evaluate(two_adults());
+  double elbow_moves = 0, tall_elbow_moves = 1e9;
+  for (const auto& s : e.sensitivity) {
+    if (s.measure != evaluate::Measure::Elbow) continue;
+    (s.cook == 1 ? elbow_moves : tall_elbow_moves) = s.oven_moves_mm;
+  }
+  CHECK_THAT(elbow_moves, WithinAbs(e.cooks[1].body.elbow.sd_mm, 1.5));
+  CHECK(std::abs(tall_elbow_moves) < 2);
+  SECTION("and a measured one has no error left to tell") {
+    config::Config c = two_adults();
+    c.cooks[1].elbow_height_mm = 1030;
+    for (const auto& s : evaluate::evaluate(c).sensitivity) {
+      CHECK_FALSE((s.cook == 1 && s.measure == evaluate::Measure::Elbow));
+    }
+  }
+}
+
+TEST_CASE("the dragged path gives the numbers of the full one", "[evaluate]") {
+  config::Config c = two_adults();
+  const auto full = evaluate::evaluate(c), fit = evaluate::evaluate_fit(c);
+  CHECK(full.recommended.heights.oven_base_mm == fit.recommended.heights.oven_base_mm);
+  CHECK(full.findings.size() == fit.findings.size());
+  CHECK(fit.sensitivity.empty());
+  CHECK_FALSE(fit.fits_adults_share);
+  REQUIRE(full.fits_adults_share);
+  CHECK(*full.fits_adults_share > 0.05);
+  CHECK(*full.fits_adults_share < 0.95);
+}
+
+TEST_CASE("findings come worst first, unknown as loud as failing", "[evaluate]") {
+  const auto e = evaluate::evaluate(two_adults());
+  const auto order = [](Verdict v) {
+    return v == Verdict::Fail ? 0 : v == Verdict::Unknown ? 1 : v == Verdict::Warn ? 2 : 3;
+  };
+  CHECK(std::is_sorted(
+      e.findings.begin(), e.findings.end(),
+      [&](const Finding& a, const Finding& b) { return order(a.verdict) < order(b.verdict); }));
+}
+
+TEST_CASE("an oven floor above the eye is no answer", "[evaluate]") {
+  config::Config c = two_adults();
+  c.station.oven_base_height_mm = 1500;
+  const auto e = evaluate::evaluate(c);
+  const Finding* f = find(e, "sight.floor_above_eye", 1);
+  REQUIRE(f);
+  CHECK(f->verdict == Verdict::Fail);
+  CHECK(e.cooks[1].watching.pizza_share == 0);
+  CHECK_FALSE(e.cooks[1].full_view.standoff_mm);
+}
