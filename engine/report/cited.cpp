@@ -1,0 +1,78 @@
+#include "engine/report/cited.h"
+
+#include <algorithm>
+
+#include "engine/rules/cautions.h"
+#include "engine/rules/rules.h"
+
+namespace hs::report {
+namespace {
+
+// A list of clauses apart by "; " holds this one whole.
+bool holds(std::string_view clauses, std::string_view clause) {
+  const std::string list = "; " + std::string(clauses) + "; ";
+  return list.find("; " + std::string(clause) + "; ") != std::string::npos;
+}
+
+void cite(std::vector<Cited>& all, std::string_view source, std::string_view clause,
+          rules::Basis basis) {
+  auto it = std::find_if(all.begin(), all.end(),
+                         [source](const Cited& cited) { return cited.source == source; });
+  if (it == all.end()) it = all.insert(all.end(), {source, {}, basis});
+  it->basis = std::max(it->basis, basis);
+  if (clause.empty() || holds(it->clauses, clause)) return;
+  it->clauses += (it->clauses.empty() ? "" : "; ") + std::string(clause);
+}
+
+void cite_rule(std::vector<Cited>& all, std::string_view id) {
+  if (const rules::Rule* rule = rules::find_rule(id)) {
+    cite(all, rule->source, rule->clause, rule->basis);
+  }
+}
+
+}  // namespace
+
+// Where several findings share a rule, what tells them apart joins the id: "clearance.side.left".
+std::string finding_id(const Finding& finding, const std::vector<Finding>& all) {
+  std::string id(finding.rule);
+  const auto same = std::count_if(all.begin(), all.end(), [&finding](const Finding& other) {
+    return other.rule == finding.rule;
+  });
+  if (same < 2) return id;
+  if (finding.cook) id += "." + std::to_string(*finding.cook + 1);
+  if (!finding.where.empty()) {
+    const std::size_t space = finding.where.rfind(' ');
+    id += "." + std::string(space == std::string_view::npos ? finding.where
+                                                            : finding.where.substr(space + 1));
+  }
+  return id;
+}
+
+std::vector<Cited> cited_sources(const config::Config& config, const evaluate::Evaluation& e) {
+  std::vector<Cited> all;
+  for (const Finding& finding : e.findings) cite_rule(all, finding.rule);
+  cite_rule(all, e.recommended.binding);
+  for (const evaluate::CookResult& cook : e.cooks) {
+    switch (cook.body.elbow.basis) {
+      case cook::Basis::Measured:
+        break;
+      case cook::Basis::SurveyAdult:
+        cite_rule(all, "cook.survey_adult");
+        break;
+      case cook::Basis::SurveyChild:
+        cite_rule(all, "cook.survey_child");
+        break;
+      case cook::Basis::SurveySeated:
+        cite_rule(all, "cook.seated");
+        break;
+    }
+  }
+  if (e.fits_adults_share) cite_rule(all, "height.fits_adults");
+  for (const rules::Caution& caution : rules::cautions()) {
+    if (!rules::applies(caution, config.oven.fuel)) continue;
+    cite(all, caution.source, caution.clause, caution.basis);
+  }
+  return all;
+}
+
+}  // namespace hs::report

@@ -1,0 +1,32 @@
+#pragma once
+// What a report names: findings by an id of their own, and the sources behind everything it says.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/base/finding.h"
+#include "engine/config/config.h"
+#include "engine/evaluate/evaluate.h"
+#include "engine/rules/sources.h"
+
+namespace hs::report {
+
+// The rule's id; where several findings share a rule, what tells them apart joins it:
+// "clearance.side.left", "sight.pizza_share.2" (the second cook).
+std::string finding_id(const Finding& finding, const std::vector<Finding>& all);
+
+// One source as it is cited: the clauses of all rules that cite it, and the weakest that any of
+// their figures is known.
+struct Cited {
+  std::string_view source;
+  std::string clauses;  // apart by "; "
+  rules::Basis basis = rules::Basis::Seen;
+};
+
+// Every source behind the findings, the recommendation and the cautions for this fuel, in the order
+// in which they are first met.
+std::vector<Cited> cited_sources(const config::Config& config,
+                                 const evaluate::Evaluation& evaluation);
+
+}  // namespace hs::report

@@ -1,0 +1,109 @@
+#pragma once
+// A drawing as a list of marks in millimetres, with what each mark is for instead of a colour.
+//
+// One list serves the screen, a printed sheet and a file, so that all of them agree. x goes to the
+// right, y up, origin as the drawing says. The list is flat (points, marks and text in one vector
+// each), so that drawing it again while a finger moves costs few allocations.
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace hs::report {
+
+struct Spot {
+  double x_mm = 0, y_mm = 0;
+  bool operator==(const Spot&) const = default;
+};
+
+// What a mark stands for; the viewer gives it a colour.
+enum class Role : std::uint8_t {
+  Ground,
+  Cabinet,
+  Counter,
+  OtherCounter,  // the dough counter where it is beside the oven's cabinet, not under it
+  Riser,
+  OvenBody,
+  OvenInside,
+  OvenFloor,
+  Pizza,
+  Hidden,        // what the eye does not see
+  Seen,          // what it sees
+  Person,
+  PersonLine,    // a line on the person's shape
+  Seat,
+  Eye,
+  Sightline,
+  Feet,
+  Dimension,
+  Label,
+};
+
+enum class Shape : std::uint8_t { Polyline, Outline, Polygon, Hatch, Dimension, Text, Dot };
+enum class Weight : std::uint8_t { Thin, Normal, Heavy };
+enum class Align : std::uint8_t { Left, Centre, Right };
+enum class Ends : std::uint8_t { Both, First, Last };  // of a dimension: where it has arrowheads
+
+// One mark. Polyline: open; Outline: closed, not filled; Polygon: filled, simple, any turning;
+// Hatch: lines across a simple polygon; Dimension: two points with arrowheads and its text over the
+// middle; Text: one line centred in height on its point; Dot: one point.
+struct Mark {
+  Shape shape = Shape::Polyline;
+  Role role = Role::Label;
+  Weight weight = Weight::Normal;
+  bool dashed = false;
+  Align align = Align::Left;
+  Ends ends = Ends::Both;
+  std::uint32_t first_point = 0, point_count = 0;
+  std::uint32_t first_char = 0, char_count = 0;
+  double size_mm = 0;  // Dot: its radius. A viewer may draw it larger where it would vanish
+};
+
+struct Box {
+  double left_mm = 0, bottom_mm = 0, right_mm = 0, top_mm = 0;
+};
+
+class Drawing {
+ public:
+  void clear();
+
+  void polyline(Role role, std::span<const Spot> points, Weight weight = Weight::Normal,
+                bool dashed = false);
+  void line(Role role, Spot from, Spot to, Weight weight = Weight::Normal, bool dashed = false);
+  void outline(Role role, std::span<const Spot> points, Weight weight = Weight::Normal,
+               bool dashed = false);
+  void polygon(Role role, std::span<const Spot> points);
+  void hatch(Role role, std::span<const Spot> points);
+  void dimension(Spot from, Spot to, std::string_view text, Ends ends = Ends::Both);
+  void text(Role role, Spot at, std::string_view text, Align align = Align::Left);
+  void dot(Role role, Spot at, double radius_mm, bool filled = true);
+
+  std::span<const Mark> marks() const { return marks_; }
+  std::span<const Spot> points(const Mark& mark) const;
+  std::string_view text(const Mark& mark) const;
+
+  // Smallest box around every point; text has no width here. All nought when there is no mark.
+  Box bounds() const;
+
+ private:
+  Mark& add(Shape shape, Role role, std::span<const Spot> points);
+
+  std::vector<Mark> marks_;
+  std::vector<Spot> points_;
+  std::string text_;
+};
+
+// Parallel lines across a simple polygon (even-odd), as pairs of ends, appended to `ends`. The
+// lines keep their place when the polygon changes: they go through multiples of the spacing, so a
+// hatch does not swim while something is dragged. angle_deg counts from the x axis, anticlockwise.
+void hatch_lines(std::span<const Spot> polygon, double spacing_mm, double angle_deg,
+                 std::vector<Spot>& ends);
+
+// A closed smooth curve through the points (centripetal enough for points of like spacing:
+// uniform Catmull-Rom), `steps` points for each given one.
+std::vector<Spot> smooth_closed(std::span<const Spot> through, int steps);
+
+}  // namespace hs::report

@@ -1,0 +1,222 @@
+#include "engine/report/headline.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <span>
+#include <string_view>
+
+#include "engine/report/phrases.h"
+
+namespace hs::report {
+namespace {
+
+constexpr double kNothing_mm = 2.5;  // half of what a builder can keep
+constexpr std::string_view kNone = "\u2014";
+
+int badness(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::Ok:
+      return 0;
+    case Verdict::Unknown:
+      return 1;
+    case Verdict::Warn:
+      return 2;
+    case Verdict::Fail:
+      return 3;
+  }
+  return 0;
+}
+
+// The worst verdict among the findings of these rules.
+Verdict worst_of(const evaluate::Evaluation& e, std::span<const std::string_view> rules) {
+  Verdict worst = Verdict::Ok;
+  for (const Finding& finding : e.findings) {
+    if (std::find(rules.begin(), rules.end(), finding.rule) == rules.end()) continue;
+    if (badness(finding.verdict) > badness(worst)) worst = finding.verdict;
+  }
+  return worst;
+}
+
+// The oven cook whose hands set the ceiling.
+std::optional<std::size_t> lowest_hands(const evaluate::Evaluation& e) {
+  std::optional<std::size_t> lowest;
+  for (std::size_t i = 0; i < e.cooks.size(); ++i) {
+    if (!e.cooks[i].at_oven) continue;
+    if (!lowest || e.cooks[i].ceiling_floor_mm < e.cooks[*lowest].ceiling_floor_mm) lowest = i;
+  }
+  return lowest;
+}
+
+std::string why_this_high(const config::Config& config, const evaluate::Evaluation& e) {
+  const std::string_view binding = e.recommended.binding;
+  if (binding == "height.hand_ceiling") {
+    const auto who = lowest_hands(e);
+    if (who && config.cooks.size() > 1) {
+      return "as high as " + config.cooks[*who].name + "'s hands allow";
+    }
+    return "as high as the hands allow";
+  }
+  if (binding == "height.cover_ceiling") return "as high as the cover allows";
+  if (binding == "height.full_view") return "high enough to see it all";
+  return config.cooks.size() > 1 ? "the household's best balance" : "the best balance";
+}
+
+// "yours: 1 3/4 in below recommended".
+std::string yours(double mine_mm, const std::optional<double>& best_mm, Units units) {
+  if (!best_mm) return "yours";
+  const double off_mm = mine_mm - *best_mm;
+  if (std::abs(off_mm) < kNothing_mm) return "yours, as recommended";
+  return "yours: " + build_height(std::abs(off_mm), units, true) +
+         (off_mm > 0 ? " above" : " below") + " recommended";
+}
+
+std::string band_text(const std::optional<height::Band>& band, double shown_mm, double lift_mm,
+                      Units units, std::string_view does) {
+  if (!band) return {};
+  const height::Band lifted{band->low_mm + lift_mm, band->high_mm + lift_mm};
+  const std::string text = build_band(lifted, shown_mm, units, true);
+  // One height alone is no band.
+  if (text.find(" to ") == std::string::npos) return "no room to spare either way";
+  return text + " " + std::string(does);
+}
+
+}  // namespace
+
+bool is_masonry(config::OvenKind kind) {
+  switch (kind) {
+    case config::OvenKind::MasonryDome28:
+    case config::OvenKind::MasonryDome36:
+    case config::OvenKind::MasonryBarrel:
+      return true;
+    case config::OvenKind::TabletopGasSmall:
+    case config::OvenKind::TabletopGasLarge:
+    case config::OvenKind::TabletopMultiFuel:
+    case config::OvenKind::SteelCabinet:
+    case config::OvenKind::Other:
+      return false;
+  }
+  return false;
+}
+
+std::optional<double> highest_base_mm(const config::Config& config, const evaluate::Evaluation& e) {
+  std::optional<double> highest_mm;
+  if (const auto who = lowest_hands(e)) {
+    highest_mm = e.cooks[*who].ceiling_floor_mm - config.oven.floor_above_base_mm + kOverHands_mm;
+  }
+  const auto& above = e.clearances[static_cast<std::size_t>(clearance::Side::Above)];
+  if (config.site.cover_height_mm && above.required_mm) {
+    const double cover_mm =
+        *config.site.cover_height_mm - *above.required_mm - config.oven.height_mm;
+    highest_mm = std::min(highest_mm.value_or(cover_mm), cover_mm);
+  }
+  return highest_mm;
+}
+
+evaluate::Heights marked_heights(const config::Config& config, const evaluate::Evaluation& e,
+                                 double step_mm) {
+  const evaluate::Heights& best = e.recommended.heights;
+  evaluate::Heights marked;
+  if (best.counter_mm) marked.counter_mm = marked_mm(*best.counter_mm, step_mm, {});
+  if (best.oven_base_mm) {
+    const auto highest_mm = highest_base_mm(config, e);
+    if (is_masonry(config.oven.kind)) {
+      // The floor is what a mason works to; the slab is under it by the oven's own build.
+      const double lift_mm = config.oven.floor_above_base_mm;
+      const auto top_mm = highest_mm ? std::optional(*highest_mm + lift_mm) : std::nullopt;
+      marked.oven_floor_mm = marked_mm(*best.oven_base_mm + lift_mm, step_mm, top_mm);
+      marked.oven_base_mm = *marked.oven_floor_mm - lift_mm;
+    } else {
+      marked.oven_base_mm = marked_mm(*best.oven_base_mm, step_mm, highest_mm);
+      marked.oven_floor_mm = *marked.oven_base_mm + config.oven.floor_above_base_mm;
+    }
+    // One level is one counter: both are marked alike, under the oven's ceiling.
+    if (config.station.arrangement == config::Arrangement::OneLevel && marked.counter_mm) {
+      marked.counter_mm = marked.oven_base_mm;
+    }
+  }
+  if (marked.counter_mm && marked.oven_base_mm) {
+    marked.riser_mm = *marked.oven_base_mm - *marked.counter_mm;
+  }
+  return marked;
+}
+
+Headline oven_headline(const config::Config& config, const evaluate::Evaluation& e, Units units) {
+  constexpr std::array<std::string_view, 3> kRules{"height.hand_ceiling", "height.cover_ceiling",
+                                                   "sight.floor_above_eye"};
+  const bool masonry = is_masonry(config.oven.kind);
+  Headline h;
+  h.id = "oven_counter";
+  h.label = masonry ? "Oven floor" : "Oven counter";
+  h.verdict = worst_of(e, kRules);
+  if (!e.used.oven_base_mm || !e.used.oven_floor_mm) {
+    h.value = kNone;
+    h.note = "nobody works at the oven";
+    h.why = "cook.nobody_at_oven";
+    h.verdict = Verdict::Unknown;
+    return h;
+  }
+  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
+  const double lift_mm = masonry ? config.oven.floor_above_base_mm : 0;
+  const auto& given_mm = config.station.oven_base_height_mm;
+  const auto& best_mm = e.recommended.heights.oven_base_mm;
+  const bool one_level_given = config.station.arrangement == config::Arrangement::OneLevel &&
+                               config.station.counter_height_mm.has_value();
+  double slab_mm = *e.used.oven_base_mm;
+  double shown_mm = slab_mm + lift_mm;
+  if (given_mm || one_level_given || !marked.oven_base_mm) {
+    h.value = plain_length(shown_mm, units, true);
+    h.note = yours(slab_mm, best_mm, units);
+    h.why = "height.given";
+  } else {
+    slab_mm = *marked.oven_base_mm;
+    shown_mm = masonry ? *marked.oven_floor_mm : slab_mm;
+    h.value = build_height(shown_mm, units, true);
+    h.note = "recommended: " + why_this_high(config, e);
+    h.why = e.recommended.binding.empty() ? "height.compromise" : e.recommended.binding;
+  }
+  if (masonry) h.note = "slab at " + plain_length(slab_mm, units, true) + "; " + h.note;
+  if (e.existing && e.existing->block_mm >= kNothing_mm) {
+    h.note += "; block of " + build_height(e.existing->block_mm, units, true) + " on your cabinet";
+  }
+  // A band belongs to the recommendation; beside another height it would be about nothing shown.
+  const double best_shown_mm = (marked.oven_base_mm ? *marked.oven_base_mm : slab_mm) + lift_mm;
+  h.band = band_text(e.recommended.oven_band, best_shown_mm, lift_mm, units,
+                     config.cooks.size() > 1 ? "keeps everyone" : "is as good");
+  return h;
+}
+
+Headline dough_headline(const config::Config& config, const evaluate::Evaluation& e, Units units) {
+  constexpr std::array<std::string_view, 2> kRules{"height.dough_band", "reach.seated_counter"};
+  Headline h;
+  h.id = "dough_counter";
+  h.label = "Dough counter";
+  h.verdict = worst_of(e, kRules);
+  h.why = "height.dough_band";
+  if (!e.used.counter_mm) {
+    h.value = kNone;
+    h.note = "nobody works at the dough";
+    h.verdict = Verdict::Unknown;
+    return h;
+  }
+  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
+  const bool one_level_given = config.station.arrangement == config::Arrangement::OneLevel &&
+                               config.station.oven_base_height_mm.has_value();
+  double shown_mm = *e.used.counter_mm;
+  if (config.station.counter_height_mm || one_level_given || !marked.counter_mm) {
+    h.value = plain_length(shown_mm, units, true);
+    h.note = yours(shown_mm, e.recommended.heights.counter_mm, units);
+    h.why = "height.given";
+  } else {
+    shown_mm = *marked.counter_mm;
+    h.value = build_height(shown_mm, units, true);
+    h.note = config.station.arrangement == config::Arrangement::OneLevel
+                 ? "recommended: one counter for both"
+                 : "recommended";
+  }
+  h.band = band_text(e.recommended.dough_band, marked.counter_mm.value_or(shown_mm), 0, units,
+                     config.cooks.size() > 1 ? "keeps everyone" : "is as good");
+  return h;
+}
+
+}  // namespace hs::report

@@ -1,0 +1,223 @@
+#include "engine/report/page_json.h"
+
+#include <algorithm>
+
+#include "engine/report/cited.h"
+#include "engine/report/json_values.h"
+#include "engine/report/page_parts.h"
+#include "engine/report/phrases.h"
+#include "engine/rules/cautions.h"
+#include "engine/rules/rules.h"
+
+namespace hs::report {
+namespace {
+
+// Numbers that stand on the page without a finding of their own, and their rules.
+constexpr std::string_view kAlwaysExplained[] = {
+    "reach.feet_line",   "height.sensitivity",  "height.fits_adults", "height.compromise",
+    "height.full_view",  "height.hand_ceiling", "height.dough_band",  "cook.survey_adult",
+    "cook.survey_child", "cook.seated",         "cook.child_table",   "reach.prep_depth"};
+
+// Which section a finding stands in.
+std::string_view section_of(std::string_view rule) {
+  if (rule == "sight.cold_trial") return "trial";
+  if (rule.starts_with("cook.")) return "people";
+  if (rule.starts_with("clearance.") || rule == "height.cover_ceiling") return "clearances";
+  if (rule.starts_with("reach.")) return "reach";
+  return "findings";
+}
+
+std::vector<Item> finding_items(const Page& page, std::string_view section) {
+  std::vector<Item> items;
+  const evaluate::Evaluation& e = page.evaluation;
+  for (const Finding& finding : e.findings) {
+    if (section_of(finding.rule) != section) continue;
+    const rules::Rule* rule = rules::find_rule(finding.rule);
+    items.push_back({finding_id(finding, e.findings), verdict_name(finding.verdict),
+                     std::string(rule ? rule->title : finding.rule),
+                     sentence(finding, page.config, e, page.units), finding.rule});
+  }
+  return items;
+}
+
+Item guests_item(const Page& page) {
+  const Finding guests{
+      "height.fits_adults", Verdict::Ok, {}, page.evaluation.fits_adults_share, {}, {}, {}};
+  return {"height.fits_adults", verdict_name(Verdict::Ok),
+          std::string(rules::find_rule(guests.rule)->title),
+          sentence(guests, page.config, page.evaluation, page.units), guests.rule};
+}
+
+std::vector<Item> caution_items(config::Fuel fuel) {
+  std::vector<Item> items;
+  for (const rules::Caution& caution : rules::cautions()) {
+    if (!rules::applies(caution, fuel)) continue;
+    items.push_back({std::string(caution.id), verdict_name(Verdict::Warn),
+                     std::string(caution.title), std::string(caution.text), caution.id});
+  }
+  return items;
+}
+
+std::string trial_intro() {
+  return "Before wood is cut: block the cold oven up to the height, lay a tape on its floor from "
+         "the mouth back along the middle, stand at the feet line, and type the farthest mark that "
+         "shows.";
+}
+
+void put_summary(JsonWriter& out, const Summary& s) {
+  out.key("headlines");
+  out.begin_list();
+  for (const Headline& h : s.headlines) {
+    out.begin_object();
+    put_text(out, "id", h.id);
+    put_text(out, "label", h.label);
+    put_text(out, "value", h.value);
+    put_text(out, "band", h.band);
+    put_text(out, "note", h.note);
+    put_text(out, "why", h.why);
+    put_text(out, "verdict", verdict_name(h.verdict));
+    out.end_object();
+  }
+  out.end_list();
+  put_text(out, "live", s.live);
+  out.key("cooks");
+  out.begin_list();
+  for (const CookLine& cook : s.cooks) {
+    out.begin_object();
+    put_text(out, "name", cook.name);
+    put_text(out, "line", cook.line);
+    put_text(out, "verdict", verdict_name(cook.verdict));
+    out.end_object();
+  }
+  out.end_list();
+  out.key("worst");
+  out.begin_object();
+  put_text(out, "text", s.worst);
+  put_text(out, "verdict", verdict_name(s.worst_verdict));
+  put_text(out, "rule", s.worst_rule);
+  out.end_object();
+  put_text(out, "feet_line", s.feet_line);
+}
+
+void put_table(JsonWriter& out, const Table& table) {
+  out.begin_object();
+  put_text(out, "caption", table.caption);
+  out.key("columns");
+  out.begin_list();
+  for (const std::string& column : table.columns) out.string(column);
+  out.end_list();
+  out.key("rows");
+  out.begin_list();
+  for (const std::vector<std::string>& row : table.rows) {
+    out.begin_list();
+    for (const std::string& cell : row) out.string(cell);
+    out.end_list();
+  }
+  out.end_list();
+  out.end_object();
+}
+
+void put_section(JsonWriter& out, const Section& section) {
+  out.begin_object();
+  put_text(out, "id", section.id);
+  put_text(out, "title", section.title);
+  put_text(out, "intro", section.intro);
+  out.key("tables");
+  out.begin_list();
+  for (const Table& table : section.tables) {
+    if (!table.rows.empty()) put_table(out, table);
+  }
+  out.end_list();
+  out.key("items");
+  out.begin_list();
+  for (const Item& item : section.items) {
+    out.begin_object();
+    put_text(out, "id", item.id);
+    put_text(out, "verdict", item.verdict);
+    put_text(out, "title", item.title);
+    put_text(out, "sentence", item.sentence);
+    put_text(out, "why", item.why);
+    out.end_object();
+  }
+  out.end_list();
+  out.end_object();
+}
+
+// Every id that something on the page offers a why for, once.
+std::vector<std::string_view> explained(const Summary& s, const std::vector<Section>& all) {
+  std::vector<std::string_view> ids;
+  const auto add = [&ids](std::string_view id) {
+    if (!id.empty() && std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
+  };
+  for (const Headline& h : s.headlines) add(h.why);
+  add(s.worst_rule);
+  for (const Section& section : all) {
+    for (const Item& item : section.items) add(item.why);
+  }
+  for (const std::string_view id : kAlwaysExplained) add(id);
+  return ids;
+}
+
+}  // namespace
+
+std::vector<Section> sections(const Page& page) {
+  std::vector<Section> all;
+  all.push_back({"people", "People",
+                 "Heights above the ground at each cook's feet, in shoes. Two people in three are "
+                 "within one standard error of an estimate.",
+                 people_tables(page), finding_items(page, "people")});
+  all.push_back({"findings",
+                 "What to mind",
+                 "Worst first. Each has its reason one tap away.",
+                 {},
+                 finding_items(page, "findings")});
+  all.push_back({"arrangements",
+                 "Ways to build it",
+                 "The best heights of each way, and what each gives up.",
+                 arrangement_tables(page),
+                 {}});
+  all.push_back({"sensitivity",
+                 "How sure this is",
+                 sharpest_measurement(page),
+                 sensitivity_tables(page),
+                 {}});
+  if (page.evaluation.fits_adults_share) all.back().items.push_back(guests_item(page));
+  all.push_back({"clearances", "Free room around the oven",
+                 "The oven's own manual first, then local rules. Where neither speaks the answer "
+                 "is: not known.",
+                 clearance_tables(page), finding_items(page, "clearances")});
+  all.push_back({"reach", "Arms, peel and room",
+                 "From the counter's front edge; the trunk leans at most 20 degrees.",
+                 reach_tables(page), finding_items(page, "reach")});
+  all.push_back(
+      {"trial", "Try it cold", trial_intro(), trial_tables(page), finding_items(page, "trial")});
+  all.push_back({"cautions",
+                 "Cautions",
+                 "For this oven and its fuel, whatever the numbers say.",
+                 {},
+                 caution_items(page.config.oven.fuel)});
+  all.push_back(
+      {"sources", "Sources", "Only those behind what is shown here.", source_tables(page), {}});
+  return all;
+}
+
+std::string page_json(const config::Config& config, const evaluate::Evaluation& evaluation,
+                      Units units) {
+  const Page page{config, evaluation, units};
+  const Summary s = summary(config, evaluation, units);
+  const std::vector<Section> all = sections(page);
+  JsonWriter out;
+  out.begin_object();
+  put_text(out, "units", units == Units::Inch ? "inch" : "mm");
+  put_summary(out, s);
+  out.key("sections");
+  out.begin_list();
+  for (const Section& section : all) put_section(out, section);
+  out.end_list();
+  out.key("why");
+  put_whys(out, page, explained(s, all));
+  out.end_object();
+  return out.take();
+}
+
+}  // namespace hs::report

@@ -1,0 +1,59 @@
+#pragma once
+// The parts of page_json(): its sections and its whys.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/base/json_writer.h"
+#include "engine/report/summary.h"
+
+namespace hs::report {
+
+struct Page {
+  const config::Config& config;
+  const evaluate::Evaluation& evaluation;
+  Units units;
+
+  std::string length(double mm) const { return plain_length(mm, units, true); }
+  const std::string& cook_name(std::size_t i) const { return config.cooks[i].name; }
+};
+
+struct Table {
+  std::string caption;
+  std::vector<std::string> columns;
+  std::vector<std::vector<std::string>> rows;
+};
+
+struct Item {
+  std::string id;
+  std::string_view verdict;
+  std::string title, sentence;
+  std::string_view why;
+};
+
+struct Section {
+  std::string_view id, title;
+  std::string intro;
+  std::vector<Table> tables{};  // those without rows are left out
+  std::vector<Item> items{};
+};
+
+std::vector<Section> sections(const Page& page);
+
+// The tables of the sections that have some.
+std::vector<Table> people_tables(const Page& page);
+std::vector<Table> arrangement_tables(const Page& page);
+std::vector<Table> sensitivity_tables(const Page& page);
+std::vector<Table> clearance_tables(const Page& page);
+std::vector<Table> reach_tables(const Page& page);
+std::vector<Table> trial_tables(const Page& page);
+std::vector<Table> source_tables(const Page& page);
+
+// "Ana's elbow moves the oven most, by ⅝ in: measure it."; empty where nothing is estimated.
+std::string sharpest_measurement(const Page& page);
+
+// The object of whys for these rule and caution ids.
+void put_whys(JsonWriter& out, const Page& page, const std::vector<std::string_view>& ids);
+
+}  // namespace hs::report

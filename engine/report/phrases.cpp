@@ -1,0 +1,124 @@
+#include "engine/report/phrases.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace hs::report {
+namespace {
+
+constexpr double kMmPerInch = 25.4;
+constexpr double kAllSeen = 0.999;
+// Below what any input is known to, and above what adding binary fractions of an inch leaves.
+constexpr double kSlack_mm = 0.01;
+
+double distance_step_mm(Units units) { return units == Units::Inch ? kMmPerInch : 10; }
+
+// The number alone, for the first end of a band.
+std::string without_unit(std::string text) {
+  const std::size_t space = text.rfind(' ');
+  return space == std::string::npos ? text : text.substr(0, space);
+}
+
+}  // namespace
+
+std::string build_height(double mm, Units units, bool pretty) {
+  const double at_mm = marked_mm(mm, build_step_mm(units), {});
+  return units == Units::Inch ? inches_text(at_mm, 4, style_of(pretty)) : mm_text(at_mm);
+}
+
+std::string plain_length(double mm, Units units, bool pretty) {
+  return units == Units::Inch ? inches_text(mm, 16, style_of(pretty)) : mm_text(mm);
+}
+
+double marked_mm(double mm, double step_mm, std::optional<double> highest_mm) {
+  const double nearest_mm = std::round(mm / step_mm) * step_mm;
+  if (!highest_mm || nearest_mm <= *highest_mm + kSlack_mm) return nearest_mm;
+  return std::floor((*highest_mm + kSlack_mm) / step_mm) * step_mm;
+}
+
+std::string build_band(const height::Band& band, double within_mm, Units units, bool pretty) {
+  const double step_mm = build_step_mm(units);
+  const double low_mm =
+      std::min(within_mm, std::ceil((band.low_mm - kSlack_mm) / step_mm) * step_mm);
+  const double high_mm =
+      std::max(within_mm, std::floor((band.high_mm + kSlack_mm) / step_mm) * step_mm);
+  const std::string high = build_height(high_mm, units, pretty);
+  const std::string low = build_height(low_mm, units, pretty);
+  return low == high ? high : without_unit(low) + " to " + high;
+}
+
+std::string distance(double mm, Units units, Round round) {
+  const double step_mm = distance_step_mm(units);
+  const double steps =
+      round == Round::Up ? std::ceil((mm - kSlack_mm) / step_mm) : std::round(mm / step_mm);
+  return units == Units::Inch ? fixed(steps, 0) + " in" : mm_text(steps * step_mm);
+}
+
+std::string percent(double share) {
+  if (share >= kAllSeen) return "100 %";
+  if (share > 0 && share < 0.01) return "less than 1 %";
+  return fixed(std::min(99.0, std::round(share * 100)), 0) + " %";
+}
+
+std::string degrees(double deg) { return fixed(deg, 0) + "\u00B0"; }
+
+std::string_view steps_back(double mm) {
+  constexpr double kStep_mm = 400;
+  if (mm <= kStep_mm) return "one step back";
+  if (mm <= 2 * kStep_mm) return "two steps back";
+  return "moving back";
+}
+
+std::string plain_marks(std::string_view text) {
+  struct Mark {
+    std::string_view from, to;
+    bool starts;  // a fraction's start: a space parts it from the whole number before it
+  };
+  constexpr Mark kMarks[] = {
+      {"\u00BD", "1/2", true}, {"\u00BC", "1/4", true}, {"\u00BE", "3/4", true},
+      {"\u215B", "1/8", true}, {"\u215C", "3/8", true}, {"\u215D", "5/8", true},
+      {"\u215E", "7/8", true}, {"\u2044", "/", false},  {"\u2070", "0", true},
+      {"\u00B9", "1", true},   {"\u00B2", "2", true},   {"\u00B3", "3", true},
+      {"\u2074", "4", true},   {"\u2075", "5", true},   {"\u2076", "6", true},
+      {"\u2077", "7", true},   {"\u2078", "8", true},   {"\u2079", "9", true},
+      {"\u2080", "0", false},  {"\u2081", "1", false},  {"\u2082", "2", false},
+      {"\u2083", "3", false},  {"\u2084", "4", false},  {"\u2085", "5", false},
+      {"\u2086", "6", false},  {"\u2087", "7", false},  {"\u2088", "8", false},
+      {"\u2089", "9", false},
+  };
+  std::string out;
+  bool after_whole = false;  // the last character written was a plain digit
+  while (!text.empty()) {
+    const Mark* found = nullptr;
+    for (const Mark& mark : kMarks) {
+      if (text.starts_with(mark.from)) found = &mark;
+    }
+    if (found == nullptr) {
+      after_whole = text[0] >= '0' && text[0] <= '9';
+      out.push_back(text[0]);
+      text.remove_prefix(1);
+      continue;
+    }
+    if (found->starts && after_whole) out.push_back(' ');
+    after_whole = false;
+    out += found->to;
+    text.remove_prefix(found->from.size());
+  }
+  return out;
+}
+
+std::string capitalised(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+    text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  }
+  return text;
+}
+
+std::string lower_first(std::string text) {
+  if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z') {
+    text[0] = static_cast<char>(text[0] - 'A' + 'a');
+  }
+  return text;
+}
+
+}  // namespace hs::report

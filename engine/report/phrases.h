@@ -1,0 +1,52 @@
+#pragma once
+// Numbers as a person says them at the oven: heights to build to, lengths to read off, distances to
+// stand at, shares and angles. Shared by the files of this folder.
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "engine/base/number_text.h"
+#include "engine/height/height.h"
+#include "engine/report/summary.h"
+
+namespace hs::report {
+
+constexpr Fractions style_of(bool pretty) {
+  return pretty ? Fractions::Typographic : Fractions::Ascii;
+}
+
+// What a builder can keep: 5 mm or 1/4 in.
+constexpr double build_step_mm(Units units) { return units == Units::Inch ? 25.4 / 4 : 5; }
+
+// The build step nearest to mm, but the one below where the nearest is over `highest_mm`. Give the
+// hard ceiling with what may be built over it (kOverHands for hands, nothing for a cover).
+inline constexpr double kOverHands_mm = 3;  // our judgement: no hand can tell
+double marked_mm(double mm, double step_mm, std::optional<double> highest_mm);
+
+// "35 to 39 1/2 in": ends rounded into the band at the build step, but never past `within`, so that
+// a band always holds the height beside it. Only one height: that height.
+std::string build_band(const height::Band& band, double within_mm, Units units, bool pretty);
+
+// A place to stand: whole inches or 10 mm, nearest or never nearer than it is.
+enum class Round : std::uint8_t { Nearest, Up };
+std::string distance(double mm, Units units, Round round = Round::Nearest);
+
+// "76 %". Never 100 % below 0.999, never 0 % above nothing.
+std::string percent(double share);
+
+// "34°".
+std::string degrees(double deg);
+
+// "one step back", "two steps back": our judgement, a step back is up to 400 mm.
+std::string_view steps_back(double mm);
+
+// Typographic fractions back to plain ones ("35½ in" to "35 1/2 in"), for what is read aloud.
+std::string plain_marks(std::string_view text);
+
+// First letter made large, where it is plain ASCII.
+std::string capitalised(std::string text);
+std::string lower_first(std::string text);
+
+}  // namespace hs::report

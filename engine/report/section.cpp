@@ -1,0 +1,359 @@
+#include "engine/report/section.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "engine/report/figure.h"
+#include "engine/report/headline.h"
+#include "engine/report/oven_cut.h"
+#include "engine/report/phrases.h"
+
+namespace hs::report {
+namespace {
+
+// Drawn sizes, mm: how thick a top looks, how high a toe space is, how deep the ground is shown.
+constexpr double kTop_mm = 40;
+constexpr double kToeSpaceHeight_mm = 100;
+constexpr double kGround_mm = 230;
+constexpr double kMargin_mm = 60;
+constexpr double kEyeDot_mm = 22;
+constexpr double kSame_mm = 1;  // heights closer than this are one level
+
+std::vector<Spot> rectangle(double left, double bottom, double right, double top) {
+  return {{left, bottom}, {right, bottom}, {right, top}, {left, top}};
+}
+
+// What the parts of the drawing share.
+struct Scene {
+  const config::Config& config;
+  const evaluate::Evaluation& evaluation;
+  const evaluate::CookResult& cook;
+  bool looks = false;       // works at the oven and the oven has a place
+  double front_mm = 0;      // the counter's front edge
+  double back_mm = 0;       // back of what the oven stands on
+  double prep_back_mm = 0;  // back edge of the dough counter
+  std::optional<double> oven_base_mm{}, counter_mm{};
+  Figure figure{};
+  OvenCut cut{};            // empty without an oven base
+};
+
+Scene scene_of(const config::Config& config, const evaluate::Evaluation& evaluation,
+               std::size_t person) {
+  const std::size_t index = std::min(person, evaluation.cooks.size() - 1);
+  const evaluate::CookResult& cook = evaluation.cooks[index];
+  Scene s{.config = config, .evaluation = evaluation, .cook = cook};
+  s.oven_base_mm = evaluation.used.oven_base_mm;
+  s.counter_mm = evaluation.used.counter_mm;
+  s.looks = cook.at_oven && s.oven_base_mm.has_value();
+  s.front_mm = -config.station.oven_setback_mm;
+  s.prep_back_mm = s.front_mm + config.station.prep_depth_mm;
+  s.back_mm = std::max(config.oven.depth_mm + 40, s.prep_back_mm);
+  // Who does not look works at the dough counter's edge.
+  constexpr double kBeforeEdge_mm = 25;
+  const double at_edge_mm = s.front_mm - cook.body.belly_mm - kBeforeEdge_mm;
+  s.figure = figure_of(cook.body, cook.at_oven ? -config.view.standoff_mm : at_edge_mm);
+  if (s.oven_base_mm) s.cut = oven_cut(config.oven, evaluation.geometry, *s.oven_base_mm);
+  return s;
+}
+
+bool one_cabinet(const Scene& s) {
+  return s.config.station.arrangement != config::Arrangement::TwoLevel;
+}
+
+SectionFrame frame_of(const Scene& s) {
+  SectionFrame frame;
+  Box& box = frame.box;
+  // Someone at the usual distance and someone a step further back get the same frame, so that the
+  // picture holds still while the watching distance is dragged.
+  constexpr double kUsualBack_mm = 1050;
+  box.left_mm = std::min(-kUsualBack_mm, s.figure.back_mm - kMargin_mm);
+  box.right_mm = s.back_mm + kMargin_mm;
+  box.bottom_mm = -kGround_mm;
+  box.top_mm = std::max({s.figure.top_mm, s.cut.top_mm, 1700.0}) + kMargin_mm;
+  frame.label_x_mm = box.right_mm + 5 * kMargin_mm;
+  return frame;
+}
+
+void draw_ground(Drawing& d, const Scene& s, const Box& box) {
+  d.polygon(Role::Ground, rectangle(box.left_mm, -kGround_mm, s.back_mm + kMargin_mm, 0));
+  d.line(Role::Ground, {box.left_mm, 0}, {s.back_mm + kMargin_mm, 0}, Weight::Heavy);
+}
+
+// Cabinet face set back by the overhang, toe space at its foot, the top over it.
+void draw_cabinet(Drawing& d, const Scene& s, double height_mm, double back_mm, Role role) {
+  const config::Station& station = s.config.station;
+  const double face = s.front_mm + station.overhang_mm;
+  const double kick = face + station.toe_space_mm;
+  const double top = std::min(kTop_mm, height_mm);
+  const double toe = std::min(kToeSpaceHeight_mm, 0.5 * height_mm);
+  const std::vector<Spot> body{{kick, 0},          {back_mm, 0}, {back_mm, height_mm - top},
+                               {face, height_mm - top}, {face, toe},  {kick, toe}};
+  const std::vector<Spot> slab = rectangle(s.front_mm, height_mm - top, back_mm, height_mm);
+  if (role == Role::OtherCounter) {
+    d.outline(role, body, Weight::Thin, true);
+    d.polygon(role, slab);
+    d.outline(role, slab, Weight::Thin);
+    return;
+  }
+  d.polygon(Role::Cabinet, body);
+  d.outline(Role::Cabinet, body, Weight::Thin);
+  d.polygon(Role::Counter, slab);
+}
+
+void draw_station(Drawing& d, const Scene& s) {
+  const bool apart = s.oven_base_mm && s.counter_mm && !one_cabinet(s) &&
+                     std::abs(*s.oven_base_mm - *s.counter_mm) > kSame_mm;
+  if (!s.oven_base_mm) {
+    if (s.counter_mm) draw_cabinet(d, s, *s.counter_mm, s.prep_back_mm, Role::Cabinet);
+    return;
+  }
+  const double base = *s.oven_base_mm;
+  const double under = one_cabinet(s) && s.counter_mm ? std::min(*s.counter_mm, base) : base;
+  if (under > 0) draw_cabinet(d, s, under, s.back_mm, Role::Cabinet);
+  if (apart) draw_cabinet(d, s, *s.counter_mm, s.prep_back_mm, Role::OtherCounter);
+  if (base - under > kSame_mm) {
+    const std::vector<Spot> block =
+        rectangle(-0.2 * s.config.station.oven_setback_mm, under, s.config.oven.depth_mm, base);
+    d.polygon(Role::Riser, block);
+    d.outline(Role::Riser, block, Weight::Thin);
+  }
+}
+
+void draw_oven(Drawing& d, const Scene& s) {
+  const OvenCut& cut = s.cut;
+  if (!cut.flue.empty()) d.polygon(Role::OvenBody, cut.flue);
+  for (const std::vector<Spot>& leg : cut.legs) {
+    if (!leg.empty()) d.polygon(Role::OvenBody, leg);
+  }
+  d.polygon(Role::OvenBody, cut.shell);
+  if (!cut.brow.empty()) d.polygon(Role::OvenBody, cut.brow);
+  d.polygon(Role::OvenInside, cut.hollow);
+}
+
+// Where the highest seen ray ends on the floor; where nothing is seen, the floor's front edge.
+struct Look {
+  Spot eye, landing, edge;
+  bool sees = false, sees_all = false;
+};
+
+Look look_of(const Scene& s) {
+  const evaluate::Seen& seen = s.cook.watching;
+  Look look;
+  look.eye = s.figure.eye;
+  look.sees = seen.farthest_mm.has_value() && *seen.farthest_mm > s.cut.floor_near_mm;
+  const double reach = seen.farthest_mm.value_or(s.cut.floor_near_mm);
+  look.sees_all = look.sees && reach >= s.cut.floor_far_mm - kSame_mm;
+  look.landing = {std::max(reach, s.cut.floor_near_mm + 1), s.cut.floor_mm};
+  look.edge = limiting_edge(s.cut, s.evaluation.geometry, look.eye, look.landing);
+  return look;
+}
+
+void draw_look(Drawing& d, const Scene& s, const Look& look) {
+  const OvenCut& cut = s.cut;
+  if (look.sees) {
+    d.polygon(Role::Seen, std::array{look.eye, Spot{cut.floor_near_mm, cut.floor_mm},
+                                     look.landing});
+  }
+  if (!look.sees) {
+    d.hatch(Role::Hidden, cut.hollow);
+  } else if (!look.sees_all) {
+    d.hatch(Role::Hidden, unseen_hollow(cut, look.edge, look.landing));
+  }
+}
+
+void draw_pizza(Drawing& d, const Scene& s, const Look& look) {
+  const sight::Disc& pizza = s.evaluation.pizza;
+  const double floor = s.cut.floor_mm;
+  const double top = floor + std::max(20.0, s.config.view.crust_mm);
+  const double near = std::max(pizza.y_mm - pizza.radius_mm, s.cut.floor_near_mm);
+  const double far = std::min(pizza.y_mm + pizza.radius_mm, s.cut.floor_far_mm);
+  const double split = look.sees ? std::clamp(look.landing.x_mm, near, far) : near;
+  if (split > near) d.polygon(Role::Pizza, rectangle(near, floor, split, top));
+  if (far - split > kSame_mm) {
+    const std::vector<Spot> hidden = rectangle(split, floor, far, top);
+    d.polygon(Role::Hidden, hidden);
+    d.outline(Role::Hidden, hidden, Weight::Normal);
+  }
+  d.line(Role::OvenFloor, {0, floor}, {s.cut.floor_far_mm, floor}, Weight::Normal);
+}
+
+void draw_person(Drawing& d, const Scene& s) {
+  if (!s.figure.seat.empty()) d.polygon(Role::Seat, s.figure.seat);
+  d.polygon(Role::Person, s.figure.shape);
+  d.polygon(Role::Person, s.figure.arm);
+  d.outline(Role::PersonLine, s.figure.arm, Weight::Normal);
+}
+
+void draw_ray(Drawing& d, const Scene& s, const Look& look) {
+  if (look.sees) {
+    d.line(Role::Sightline, look.eye, look.landing, Weight::Heavy);
+    d.dot(Role::Sightline, look.landing, 12);
+  } else {
+    // Stopped: by the face above the mouth, or by the floor's own edge for an eye below it.
+    const double part = (0 - look.eye.x_mm) / (look.landing.x_mm - look.eye.x_mm);
+    const Spot stop{0, look.eye.y_mm + (look.landing.y_mm - look.eye.y_mm) * part};
+    d.line(Role::Sightline, look.eye, stop, Weight::Heavy, true);
+    constexpr double kArm = 28;
+    d.line(Role::Sightline, {stop.x_mm - kArm, stop.y_mm - kArm},
+           {stop.x_mm + kArm, stop.y_mm + kArm}, Weight::Heavy);
+    d.line(Role::Sightline, {stop.x_mm - kArm, stop.y_mm + kArm},
+           {stop.x_mm + kArm, stop.y_mm - kArm}, Weight::Heavy);
+  }
+  d.dot(Role::Eye, s.figure.eye, kEyeDot_mm);
+}
+
+// The tape on the ground and its distance from the counter's edge.
+void draw_feet(Drawing& d, const Scene& s, const SectionView& view) {
+  const double feet_mm = s.front_mm - s.figure.toes_mm;
+  const double line = -0.24 * kGround_mm;
+  const Spot words{(s.front_mm + s.figure.toes_mm) / 2, line - 0.55 * view.text_mm};
+  d.line(Role::Feet, {s.figure.toes_mm, 30}, {s.figure.toes_mm, -kGround_mm + 20}, Weight::Heavy);
+  if (feet_mm <= 0) {
+    d.text(Role::Label, {s.figure.toes_mm - 0.4 * view.text_mm, words.y_mm}, "under the counter",
+           Align::Right);
+    return;
+  }
+  d.line(Role::Dimension, {s.front_mm, 0}, {s.front_mm, 1.6 * line}, Weight::Thin);
+  d.dimension({s.figure.toes_mm, line}, {s.front_mm, line}, "");
+  const std::string text = distance(feet_mm, view.units);
+  // A character is about half a line wide. Where the gap is narrower the words stand before it.
+  const double wide_mm = (0.48 * static_cast<double>(text.size()) + 0.5) * view.text_mm;
+  if (feet_mm < wide_mm) {
+    d.text(Role::Label, {s.figure.toes_mm - 0.4 * view.text_mm, words.y_mm}, text, Align::Right);
+  } else {
+    d.text(Role::Label, words, text, Align::Centre);
+  }
+}
+
+// A height to build to: its line, its arrow from the ground, its label beside.
+struct Level {
+  double height_mm = 0;
+  double from_x_mm = 0;
+  std::string text;
+  double label_y_mm = 0;
+};
+
+std::vector<Level> levels_of(const Scene& s, Units units, bool names) {
+  std::vector<Level> levels;
+  const evaluate::Heights shown = shown_heights(s.config, s.evaluation, units);
+  const auto add = [&](double height_mm, double shown_mm, double from_x_mm, const char* name) {
+    std::string text = plain_length(shown_mm, units, true);
+    if (names) text += std::string(" ") + name;
+    levels.push_back({height_mm, from_x_mm, std::move(text), 0});
+  };
+  const bool same = s.oven_base_mm && s.counter_mm &&
+                    std::abs(*s.oven_base_mm - *s.counter_mm) <= kSame_mm;
+  if (s.counter_mm && !same) {
+    add(*s.counter_mm, *shown.counter_mm, s.prep_back_mm, "dough counter");
+  }
+  if (s.oven_base_mm && *s.oven_base_mm > 0) {
+    add(*s.oven_base_mm, *shown.oven_base_mm, s.back_mm,
+        same ? "counter" : is_masonry(s.config.oven.kind) ? "slab" : "oven counter");
+  }
+  if (s.oven_base_mm) {
+    add(s.cut.floor_mm, *shown.oven_floor_mm, s.config.oven.depth_mm, "oven floor");
+  }
+  std::sort(levels.begin(), levels.end(),
+            [](const Level& a, const Level& b) { return a.height_mm < b.height_mm; });
+  return levels;
+}
+
+// Labels at their levels, pushed apart to a line's height around the middle of each crowd.
+void spread(std::vector<Level>& levels, double text_mm) {
+  for (Level& level : levels) level.label_y_mm = level.height_mm;
+  for (int pass = 0; pass < 20; ++pass) {
+    for (std::size_t i = 0; i + 1 < levels.size(); ++i) {
+      const double lap = text_mm - (levels[i + 1].label_y_mm - levels[i].label_y_mm);
+      if (lap <= 0) continue;
+      levels[i].label_y_mm -= lap / 2;
+      levels[i + 1].label_y_mm += lap / 2;
+    }
+  }
+}
+
+void draw_levels(Drawing& d, const Scene& s, const SectionView& view, const SectionFrame& frame) {
+  std::vector<Level> levels = levels_of(s, view.units, view.names);
+  spread(levels, view.text_mm);
+  const double gap = view.names ? frame.label_x_mm - frame.box.right_mm : view.label_room_mm;
+  const std::size_t count = levels.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    const Level& level = levels[i];
+    const double n = static_cast<double>(i);
+    if (!view.names) {
+      // Lines with arrows side by side; each number stands on its own, at a height of its own.
+      const double x = frame.box.right_mm + gap * (0.24 + 0.26 * n);
+      d.line(Role::Dimension, {level.from_x_mm + 15, level.height_mm}, {x, level.height_mm},
+             Weight::Thin);
+      const Spot words{x, level.height_mm * (0.28 + 0.24 * n)};
+      d.dimension({x, 0}, {x, words.y_mm - 0.6 * view.text_mm}, "", Ends::First);
+      d.dimension({x, words.y_mm + 0.6 * view.text_mm}, {x, level.height_mm}, "", Ends::Last);
+      d.text(Role::Label, words, level.text, Align::Centre);
+      continue;
+    }
+    const double x = frame.box.right_mm + gap * n / 4;
+    d.polyline(Role::Dimension,
+               std::array{Spot{level.from_x_mm + 15, level.height_mm}, Spot{x, level.height_mm},
+                          Spot{frame.label_x_mm - 0.15 * view.text_mm, level.label_y_mm}},
+               Weight::Thin);
+    d.dimension({x, 0}, {x, level.height_mm}, "");
+    d.text(Role::Label, {frame.label_x_mm, level.label_y_mm}, level.text);
+  }
+}
+
+}  // namespace
+
+evaluate::Heights shown_heights(const config::Config& config, const evaluate::Evaluation& e,
+                                Units units) {
+  const config::Station& given = config.station;
+  const bool one_level = given.arrangement == config::Arrangement::OneLevel;
+  const bool either = given.counter_height_mm || given.oven_base_height_mm;
+  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
+  evaluate::Heights shown = e.used;
+  if (!given.counter_height_mm && !(one_level && either) && shown.counter_mm) {
+    if (marked.counter_mm) shown.counter_mm = marked.counter_mm;
+  }
+  if (!given.oven_base_height_mm && !(one_level && either) && shown.oven_base_mm) {
+    if (marked.oven_base_mm) {
+      shown.oven_base_mm = marked.oven_base_mm;
+      shown.oven_floor_mm = *marked.oven_base_mm + config.oven.floor_above_base_mm;
+    }
+  }
+  if (shown.oven_base_mm && shown.counter_mm) {
+    shown.riser_mm = *shown.oven_base_mm - *shown.counter_mm;
+  }
+  return shown;
+}
+
+SectionFrame section_frame(const config::Config& config, const evaluate::Evaluation& evaluation,
+                           std::size_t person) {
+  return frame_of(scene_of(config, evaluation, person));
+}
+
+Drawing section(const config::Config& config, const evaluate::Evaluation& evaluation,
+                const SectionView& view) {
+  const Scene s = scene_of(config, evaluation, view.person);
+  const SectionFrame frame = frame_of(s);
+  Drawing d;
+  draw_ground(d, s, frame.box);
+  draw_station(d, s);
+  if (s.oven_base_mm) draw_oven(d, s);
+  if (s.looks) {
+    const Look look = look_of(s);
+    draw_look(d, s, look);
+    draw_pizza(d, s, look);
+    draw_person(d, s);
+    draw_ray(d, s, look);
+    draw_feet(d, s, view);
+  } else {
+    draw_person(d, s);
+    d.dot(Role::Eye, s.figure.eye, kEyeDot_mm);
+  }
+  draw_levels(d, s, view, frame);
+  return d;
+}
+
+}  // namespace hs::report

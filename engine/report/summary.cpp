@@ -1,0 +1,225 @@
+#include "engine/report/summary.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string>
+
+#include "engine/report/headline.h"
+#include "engine/report/phrases.h"
+#include "engine/rules/rules.h"
+
+namespace hs::report {
+namespace {
+
+// The findings that a cook's one line stands for; the others are one tap away.
+constexpr std::array<std::string_view, 8> kLineRules{
+    "height.hand_ceiling", "sight.floor_above_eye", "sight.pizza_share",    "height.dough_band",
+    "cook.child_place",    "cook.child_at_oven",    "reach.seated_counter", "reach.seated_reach"};
+
+int badness(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::Ok:
+      return 0;
+    case Verdict::Unknown:
+      return 1;
+    case Verdict::Warn:
+      return 2;
+    case Verdict::Fail:
+      return 3;
+  }
+  return 0;
+}
+
+Verdict line_verdict(const evaluate::Evaluation& e, std::size_t cook) {
+  Verdict worst = Verdict::Ok;
+  for (const Finding& finding : e.findings) {
+    if (finding.cook != cook) continue;
+    if (std::find(kLineRules.begin(), kLineRules.end(), finding.rule) == kLineRules.end()) continue;
+    if (badness(finding.verdict) > badness(worst)) worst = finding.verdict;
+  }
+  return worst;
+}
+
+// "step back 7 in to see it all"; rounded so that the whole steps do show it.
+std::string step_back(const config::View& view, const evaluate::CookResult& cook, Units units) {
+  if (!cook.full_view.standoff_mm) return "no step back shows it all";
+  const double further_mm = *cook.full_view.standoff_mm - view.standoff_mm;
+  const double least_mm = units == Units::Inch ? 25.4 : 10;
+  return "step back " + distance(std::max(further_mm, least_mm), units, Round::Up) +
+         " to see it all";
+}
+
+std::string sees(const config::View& view, const evaluate::CookResult& cook, Units units) {
+  const evaluate::Seen& seen = cook.watching;
+  if (seen.eye.height_mm <= 0) return "sees nothing: the oven's floor is not below the eye";
+  if (seen.target_seen) {
+    switch (view.target) {
+      case config::Target::Pizza:
+        return "sees all of the pizza";
+      case config::Target::FarCrust:
+        return "sees all of the pizza and its far rim";
+      case config::Target::WholeFloor:
+        return "sees the oven's floor to the back";
+    }
+  }
+  std::string text;
+  if (view.target == config::Target::WholeFloor) {
+    text = "sees " + percent(seen.floor_share) + " of the oven's floor";
+  } else if (seen.pizza_share >= 0.999) {
+    text = "sees all of the pizza but not its far rim";
+  } else {
+    text = "sees " + percent(seen.pizza_share) + " of the pizza";
+  }
+  return text + "; " + step_back(view, cook, units);
+}
+
+// What is wrong at the dough counter; empty when it suits.
+std::string dough_trouble(const evaluate::CookResult& cook, Units units) {
+  const height::Band& band = cook.prep_band;
+  const double high_by_mm = band.low_mm - cook.prep_offset_mm;
+  const double low_by_mm = cook.prep_offset_mm - band.high_mm;
+  if (cook.prep_verdict == Verdict::Ok) return {};
+  const bool high = high_by_mm > 0;
+  return "dough counter " + build_height(high ? high_by_mm : low_by_mm, units, true) +
+         (high ? " too high" : " too low");
+}
+
+std::string cook_line(const config::Config& config, const evaluate::CookResult& cook, Units units) {
+  std::string text;
+  const auto add = [&text](const std::string& part) {
+    if (part.empty()) return;
+    if (!text.empty()) text += "; ";
+    text += part;
+  };
+  if (cook.at_oven) {
+    const double over_mm = cook.hand_above_elbow_mm - height::kHandAboveElbow_mm;
+    // The quantum of a length: nearer than this is at the ceiling, not over it.
+    if (over_mm > 0.05) {
+      add("oven " + plain_length(over_mm, units, true) + " too high for the hands");
+    }
+    add(sees(config.view, cook, units));
+  }
+  if (cook.young_child) {
+    if (cook.table_mm) {
+      add("own table " + build_height(*cook.table_mm, units, true) +
+          (units == Units::Inch ? " high, 3 ft from the oven" : " high, 0.9 m from the oven"));
+    } else {
+      add("keep 3 ft (0.9 m) from the hot oven");
+    }
+  } else if (cook.at_prep) {
+    const std::string trouble = dough_trouble(cook, units);
+    add(trouble.empty() && !cook.at_oven ? "the dough counter suits" : trouble);
+  }
+  return text.empty() ? "has no place to work yet" : text;
+}
+
+bool about_clearance(const Finding& finding) {
+  return finding.rule.starts_with("clearance.") && finding.rule != "clearance.on_combustible";
+}
+
+// The sides whose clearance nobody has said, as one sentence; empty when fewer than two.
+std::string unknown_clearances(const evaluate::Evaluation& e) {
+  int count = 0;
+  for (const Finding& finding : e.findings) {
+    const bool open = finding.verdict == Verdict::Unknown && !finding.limit;
+    if (open && about_clearance(finding)) ++count;
+  }
+  if (count < 2) return {};
+  return "Nobody has said how much free room this oven needs around it: find it in its manual "
+         "before you build.";
+}
+
+// Harm below this is worth a caution before anything that is only not good.
+bool grave(const Finding& finding) {
+  const rules::Rule* rule = rules::find_rule(finding.rule);
+  return rule != nullptr && rule->harm <= rules::Harm::Fall;
+}
+
+// Fails first, then what nobody knows and could hurt, then the rest in the order of harm.
+const Finding* worst_finding(const evaluate::Evaluation& e) {
+  const auto first = [&e](auto&& is) -> const Finding* {
+    const auto it = std::find_if(e.findings.begin(), e.findings.end(), is);
+    return it == e.findings.end() ? nullptr : &*it;
+  };
+  if (const Finding* f = first([](const Finding& x) { return x.verdict == Verdict::Fail; })) {
+    return f;
+  }
+  if (const Finding* f =
+          first([](const Finding& x) { return x.verdict == Verdict::Unknown && grave(x); })) {
+    return f;
+  }
+  if (const Finding* f = first([](const Finding& x) { return x.verdict == Verdict::Warn; })) {
+    return f;
+  }
+  return first([](const Finding& x) { return x.verdict == Verdict::Unknown; });
+}
+
+void add_worst(const config::Config& config, const evaluate::Evaluation& e, Units units,
+               Summary& summary) {
+  const Finding* worst = worst_finding(e);
+  if (worst == nullptr) {
+    summary.worst = "Nothing stands out: the oven's manual and local rules still come first.";
+    return;
+  }
+  summary.worst_verdict = worst->verdict;
+  summary.worst_rule = worst->rule;
+  if (worst->verdict == Verdict::Unknown && about_clearance(*worst) && !worst->limit) {
+    summary.worst = unknown_clearances(e);
+  }
+  if (summary.worst.empty()) summary.worst = sentence(*worst, config, e, units);
+}
+
+std::string feet_line(const evaluate::Evaluation& e, Units units) {
+  if (!e.recommended.heights.oven_base_mm) return {};
+  const double at_mm = e.recommended.feet_line_mm;
+  if (std::abs(at_mm) < 5) return "Toes at the counter's edge";
+  return "Toes " + distance(std::abs(at_mm), units) +
+         (at_mm > 0 ? " from the counter's edge" : " under the counter's edge");
+}
+
+// Two sentences without typographic marks, for a screen reader.
+std::string live(const config::Config& config, const evaluate::Evaluation& e, Units units,
+                 const Summary& summary) {
+  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
+  const bool masonry = is_masonry(config.oven.kind);
+  const auto spoken = [&](bool given, const std::optional<double>& used_mm,
+                          const std::optional<double>& marked_at_mm) {
+    if (!used_mm) return std::string("none");
+    return given || !marked_at_mm ? plain_length(*used_mm, units, false)
+                                  : build_height(*marked_at_mm, units, false);
+  };
+  const bool one_level = config.station.arrangement == config::Arrangement::OneLevel;
+  const bool base_given = config.station.oven_base_height_mm.has_value();
+  const bool counter_given = config.station.counter_height_mm.has_value();
+  const auto& used_mm = masonry ? e.used.oven_floor_mm : e.used.oven_base_mm;
+  const auto& at_mm = masonry ? marked.oven_floor_mm : marked.oven_base_mm;
+  std::string text = masonry ? "Oven floor " : "Oven counter ";
+  text += spoken(base_given || (one_level && counter_given), used_mm, at_mm);
+  text += ", dough counter ";
+  text += spoken(counter_given || (one_level && base_given), e.used.counter_mm, marked.counter_mm);
+  text += ". ";
+  for (std::size_t i = 0; i < summary.cooks.size(); ++i) {
+    const std::string line = plain_marks(summary.cooks[i].line);
+    text += (i == 0 ? "" : "; ") + summary.cooks[i].name;
+    text += (line.starts_with("sees") ? " " : ": ") + line;
+  }
+  return text + ".";
+}
+
+}  // namespace
+
+Summary summary(const config::Config& config, const evaluate::Evaluation& e, Units units) {
+  Summary s;
+  s.headlines = {oven_headline(config, e, units), dough_headline(config, e, units)};
+  for (std::size_t i = 0; i < e.cooks.size(); ++i) {
+    s.cooks.push_back(
+        {config.cooks[i].name, cook_line(config, e.cooks[i], units), line_verdict(e, i)});
+  }
+  add_worst(config, e, units, s);
+  s.feet_line = feet_line(e, units);
+  s.live = live(config, e, units, s);
+  return s;
+}
+
+}  // namespace hs::report

@@ -1,0 +1,54 @@
+#pragma once
+// The few sentences of the first screen, in one person's units. Views print them as they are.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/base/finding.h"
+#include "engine/config/config.h"
+#include "engine/evaluate/evaluate.h"
+
+namespace hs::report {
+
+enum class Units : std::uint8_t { Inch, Millimetre };
+
+// "42 1/2 in" (nearest 1/4 in) or "1080 mm" (nearest 5 mm): what a builder marks. Typographic
+// fractions when pretty.
+std::string build_height(double mm, Units units, bool pretty);
+// "41 3/8 in" (nearest 1/16) or "1051 mm": what is measured or read off.
+std::string plain_length(double mm, Units units, bool pretty);
+
+struct Headline {
+  std::string_view id;   // "oven_counter" or "dough_counter"
+  std::string label;     // "Oven counter", "Dough counter"; "Oven floor" for masonry
+  std::string value;     // "42 1/2 in"; a dash when there is none
+  std::string band;      // "41 3/4 to 42 1/2 in keeps everyone"; empty: none
+  std::string note;      // "recommended", or "yours: 1 3/4 in below recommended"
+  std::string_view why;  // rule id
+  Verdict verdict = Verdict::Ok;
+};
+
+struct CookLine {
+  std::string name;
+  std::string line;  // "sees 76 % of the pizza; step back 7 in to see it all"
+  Verdict verdict = Verdict::Ok;
+};
+
+struct Summary {
+  std::vector<Headline> headlines;  // oven, then dough
+  std::vector<CookLine> cooks;
+  std::string worst;  // the one worst caution, a sentence
+  Verdict worst_verdict = Verdict::Ok;
+  std::string_view worst_rule;
+  std::string feet_line;  // "Toes 18 in from the counter's edge"
+  std::string live;       // all of it in two sentences, for a screen reader
+};
+
+Summary summary(const config::Config& config, const evaluate::Evaluation& evaluation, Units units);
+
+// One finding in plain words with its numbers; ends in a full stop.
+std::string sentence(const Finding& finding, const config::Config& config,
+                     const evaluate::Evaluation& evaluation, Units units);
+
+}  // namespace hs::report

@@ -1,0 +1,156 @@
+#include "engine/report/page_json.h"
+
+#include <nlohmann/json.hpp>
+#include <set>
+#include <string>
+
+#include "catch_amalgamated.hpp"
+#include "engine/config/fields.h"
+#include "engine/evaluate/evaluate.h"
+#include "engine/report/field_text.h"
+#include "tests/report/hand_built.h"
+
+using namespace hs;
+using nlohmann::json;
+using report::Units;
+
+namespace {
+
+json built(Units units) {
+  const config::Config config = test::hand_built_config();
+  return json::parse(report::page_json(config, test::hand_built_evaluation(config), units));
+}
+
+const json& section(const json& page, const std::string& id) {
+  for (const json& each : page.at("sections")) {
+    if (each.at("id") == id) return each;
+  }
+  FAIL("no section " << id);
+  return page;
+}
+
+}  // namespace
+
+TEST_CASE("the page has its sections in their order", "[report][page]") {
+  const json page = built(Units::Inch);
+  CHECK(page.at("units") == "inch");
+  std::string order;
+  for (const json& each : page.at("sections")) order += each.at("id").get<std::string>() + " ";
+  CHECK(order ==
+        "people findings arrangements sensitivity clearances reach trial cautions sources ");
+  CHECK(built(Units::Millimetre).at("units") == "mm");
+}
+
+TEST_CASE("whatever offers a why has one", "[report][page][law]") {
+  const config::Config plain;
+  const json pages[] = {
+      built(Units::Inch),
+      json::parse(report::page_json(plain, evaluate::evaluate(plain), Units::Millimetre))};
+  for (const json& page : pages) {
+    const json& why = page.at("why");
+    const auto explained = [&why](const json& id) {
+      CAPTURE(id);
+      REQUIRE(why.contains(id.get<std::string>()));
+      const json& answer = why.at(id.get<std::string>());
+      CHECK_FALSE(answer.at("title").get<std::string>().empty());
+      CHECK_FALSE(answer.at("words").get<std::string>().empty());
+      CHECK_FALSE(answer.at("source").get<std::string>().empty());
+      CHECK_FALSE(answer.at("basis").get<std::string>().empty());
+      CHECK(answer.at("inputs").is_array());
+    };
+    for (const json& headline : page.at("headlines")) explained(headline.at("why"));
+    explained(page.at("worst").at("rule"));
+    std::set<std::string> ids;
+    for (const json& each : page.at("sections")) {
+      for (const json& item : each.at("items")) {
+        explained(item.at("why"));
+        CHECK(ids.insert(item.at("id").get<std::string>()).second);
+      }
+    }
+  }
+}
+
+TEST_CASE("every finding stands in exactly one section", "[report][page]") {
+  const config::Config config = test::hand_built_config();
+  const evaluate::Evaluation e = test::hand_built_evaluation(config);
+  const json page = built(Units::Inch);
+  std::size_t items = 0;
+  for (const json& each : page.at("sections")) {
+    if (each.at("id") != "cautions") items += each.at("items").size();
+  }
+  CHECK(items == e.findings.size() + 1);  // and the guests' share
+}
+
+TEST_CASE("tables have as many cells in each row as columns", "[report][page][law]") {
+  config::Config config = test::hand_built_config();
+  config.trial.cold_farthest_seen_mm = 250;
+  const json page = json::parse(report::page_json(config, evaluate::evaluate(config), Units::Inch));
+  int tables = 0;
+  for (const json& each : page.at("sections")) {
+    for (const json& table : each.at("tables")) {
+      ++tables;
+      CAPTURE(table.at("caption"));
+      CHECK_FALSE(table.at("rows").empty());
+      for (const json& row : table.at("rows")) CHECK(row.size() == table.at("columns").size());
+    }
+  }
+  CHECK(tables == 11);
+}
+
+TEST_CASE("estimates show their error and measured heights do not", "[report][page]") {
+  const json page = built(Units::Millimetre);
+  const json& heights = section(page, "people").at("tables").at(0).at("rows");
+  CHECK(heights.at(0).at(1) == "1661 mm \u00B1 9 mm");
+  CHECK(heights.at(0).at(4) == "estimated, adult survey");
+  CHECK(heights.at(1).at(2) == "1030 mm");
+  CHECK(heights.at(1).at(4) == "eye estimated, adult survey; elbow measured");
+}
+
+TEST_CASE("the inputs behind a number name the field that changes them", "[report][page]") {
+  const json page = built(Units::Millimetre);
+  const json& inputs = page.at("why").at("height.hand_ceiling").at("inputs");
+  bool found = false;
+  for (const json& input : inputs) {
+    if (!input.contains("field")) continue;
+    CHECK(config::find_field(input.at("field").get<std::string>()) != nullptr);
+    if (input.at("field") != "cooks.0.elbow_height_mm") continue;
+    found = true;
+    CHECK(input.at("label") == "Ana: Elbow height");
+    CHECK(input.at("value") == "1126 mm \u00B1 17 mm, estimated");
+  }
+  CHECK(found);
+}
+
+TEST_CASE("the most telling measurement is named", "[report][page]") {
+  CHECK(section(built(Units::Millimetre), "sensitivity").at("intro") ==
+        "Ana's elbow height moves the answer most: the oven by 16 mm. Measure it first.");
+}
+
+TEST_CASE("a field's value is told in the person's units", "[report][page]") {
+  config::Config config;
+  config.oven.mass_kg = 45.4;
+  const auto told = [&config](const char* path, Units units) {
+    return report::field_text(*config::find_field(path), config, 0, units);
+  };
+  CHECK(told("oven.floor_temp_c", Units::Millimetre) == "450 \u00B0C");
+  CHECK(told("oven.floor_temp_c", Units::Inch) == "842 \u00B0F");
+  CHECK(told("oven.mass_kg", Units::Inch) == "100 lb");
+  CHECK(told("oven.kind", Units::Inch) == "tabletop gas large");
+  CHECK(told("cooks[].seated", Units::Inch) == "no");
+  CHECK(told("cooks[].at", Units::Inch) == "both");
+  CHECK(told("station.counter_height_mm", Units::Inch) == "the recommended one");
+  CHECK(told("oven.listed_clearance.side_mm", Units::Inch) == "not known");
+  CHECK(told("weights.worst_off", Units::Inch) == "50 %");
+}
+
+TEST_CASE("no page holds a number that is none", "[report][page][law]") {
+  config::Config config;
+  config.station.oven_base_height_mm = 1800;
+  for (const Units units : {Units::Inch, Units::Millimetre}) {
+    const std::string text = report::page_json(config, evaluate::evaluate(config), units);
+    CHECK(text.find("null mm") == std::string::npos);
+    CHECK(text.find("null \u00B0") == std::string::npos);
+    CHECK(text.find("nan ") == std::string::npos);
+    CHECK(text.find("\"inf") == std::string::npos);
+  }
+}

@@ -1,0 +1,187 @@
+#include "engine/report/summary.h"
+
+#include <string>
+
+#include "catch_amalgamated.hpp"
+#include "engine/report/headline.h"
+#include "tests/report/hand_built.h"
+
+using namespace hs;
+using report::Summary;
+using report::Units;
+
+namespace {
+
+Summary built(Units units) {
+  const config::Config config = test::hand_built_config();
+  return report::summary(config, test::hand_built_evaluation(config), units);
+}
+
+}  // namespace
+
+TEST_CASE("the two heights come first, each with its band and reason", "[report][summary]") {
+  const Summary s = built(Units::Inch);
+  REQUIRE(s.headlines.size() == 2);
+  CHECK(s.headlines[0].id == "oven_counter");
+  CHECK(s.headlines[0].label == "Oven counter");
+  CHECK(s.headlines[0].value == "42\u00BC in");
+  CHECK(s.headlines[0].band == "41\u00BD to 42\u00BC in keeps everyone");
+  CHECK(s.headlines[0].note == "recommended: as high as Ana's hands allow");
+  CHECK(s.headlines[0].why == "height.hand_ceiling");
+  CHECK(s.headlines[0].verdict == Verdict::Ok);
+  CHECK(s.headlines[1].id == "dough_counter");
+  CHECK(s.headlines[1].value == "35\u00BE in");
+  CHECK(s.headlines[1].why == "height.dough_band");
+  CHECK(s.headlines[1].verdict == Verdict::Warn);
+  const Summary metric = built(Units::Millimetre);
+  CHECK(metric.headlines[0].value == "1075 mm");
+  CHECK(metric.headlines[0].band == "1055 to 1075 mm keeps everyone");
+  CHECK(metric.headlines[1].value == "910 mm");
+}
+
+TEST_CASE("each cook has one line", "[report][summary]") {
+  const Summary s = built(Units::Inch);
+  REQUIRE(s.cooks.size() == 2);
+  CHECK(s.cooks[0].name == "Ana");
+  CHECK(s.cooks[0].line == "sees 76 % of the pizza; step back 7 in to see it all");
+  CHECK(s.cooks[0].verdict == Verdict::Warn);
+  CHECK(s.cooks[1].line == "dough counter 2 in too high");
+  CHECK(s.cooks[1].verdict == Verdict::Warn);
+}
+
+TEST_CASE("the worst caution is a failure before what nobody knows", "[report][summary]") {
+  const Summary s = built(Units::Millimetre);
+  CHECK(s.worst == "On the left there is only 200 mm; its manual asks for 300 mm.");
+  CHECK(s.worst_rule == "clearance.side");
+  CHECK(s.worst_verdict == Verdict::Fail);
+}
+
+TEST_CASE("several clearances that nobody knows are one caution", "[report][summary]") {
+  const config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.findings = {{"clearance.side", Verdict::Unknown, {}, {}, {}, {}, "on the left"},
+                {"clearance.back", Verdict::Unknown, {}, {}, {}, {}, "at the back"},
+                {"sight.pizza_share", Verdict::Warn, 0, 0.76, 0.999, -0.239, {}}};
+  const Summary s = report::summary(config, e, Units::Inch);
+  CHECK(
+      s.worst ==
+      "Nobody has said how much free room this oven needs around it: find it in its manual before "
+      "you build.");
+  CHECK(s.worst_verdict == Verdict::Unknown);
+}
+
+TEST_CASE("what is only not worked out comes after what can be mended", "[report][summary]") {
+  const config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.findings = {{"heat.not_computed", Verdict::Unknown, {}, {}, {}, {}, {}},
+                {"sight.pizza_share", Verdict::Warn, 0, 0.76, 0.999, -0.239, {}}};
+  CHECK(report::summary(config, e, Units::Inch).worst_rule == "sight.pizza_share");
+  e.findings.pop_back();
+  CHECK(report::summary(config, e, Units::Inch).worst_rule == "heat.not_computed");
+  e.findings.clear();
+  const Summary calm = report::summary(config, e, Units::Inch);
+  CHECK(calm.worst_rule.empty());
+  CHECK(calm.worst_verdict == Verdict::Ok);
+}
+
+TEST_CASE("a person's own height is told against the recommendation", "[report][summary]") {
+  config::Config config = test::hand_built_config();
+  config.station.oven_base_height_mm = 1120;
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.used.oven_base_mm = 1120;
+  e.used.oven_floor_mm = 1270;
+  const auto headline = report::oven_headline(config, e, Units::Inch);
+  CHECK(headline.value == "44\u215B in");
+  CHECK(headline.note == "yours: 1\u00BE in above recommended");
+  CHECK(headline.why == "height.given");
+  CHECK(headline.band == "41\u00BD to 42\u00BC in keeps everyone");
+  config.station.oven_base_height_mm = 1075;
+  e.used.oven_base_mm = 1075;
+  e.used.oven_floor_mm = 1225;
+  CHECK(report::oven_headline(config, e, Units::Inch).note == "yours, as recommended");
+}
+
+TEST_CASE("a masonry oven is told by its floor, the slab in the note", "[report][summary]") {
+  config::Config config = test::hand_built_config();
+  config.oven.kind = config::OvenKind::MasonryBarrel;
+  const evaluate::Evaluation e = test::hand_built_evaluation(config);
+  const auto headline = report::oven_headline(config, e, Units::Millimetre);
+  CHECK(headline.label == "Oven floor");
+  CHECK(headline.value == "1225 mm");
+  CHECK(headline.note == "slab at 1075 mm; recommended: as high as Ana's hands allow");
+  CHECK(headline.band == "1205 to 1225 mm keeps everyone");
+}
+
+TEST_CASE("marks pass the hands' ceiling by 3 mm at most and a cover's by nothing",
+          "[report][summary][law]") {
+  config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  for (double base_mm = 1050; base_mm < 1080; base_mm += 0.5) {
+    e.recommended.heights.oven_base_mm = base_mm;
+    e.cooks[0].ceiling_floor_mm = base_mm + config.oven.floor_above_base_mm;
+    for (const double step_mm : {5.0, 6.35}) {
+      CAPTURE(base_mm, step_mm);
+      const auto marked = report::marked_heights(config, e, step_mm);
+      CHECK(*marked.oven_base_mm <= base_mm + 3.011);  // 3 mm and the mark's own slack
+      CHECK(*marked.oven_floor_mm ==
+            Catch::Approx(*marked.oven_base_mm + config.oven.floor_above_base_mm));
+    }
+    config.site.cover_height_mm = base_mm + config.oven.height_mm + 750;
+    config.oven.listed_clearance.above_mm = 750;
+    e.clearances = clearance::needs(config, base_mm);
+    CHECK(*report::marked_heights(config, e, 6.35).oven_base_mm <= base_mm + 0.011);
+    config.site.cover_height_mm.reset();
+    config.oven.listed_clearance.above_mm.reset();
+    e.clearances = clearance::needs(config, base_mm);
+  }
+}
+
+TEST_CASE("one level is marked as one height", "[report][summary]") {
+  config::Config config = test::hand_built_config();
+  config.station.arrangement = config::Arrangement::OneLevel;
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.recommended.heights = {1077, 1077, 1227, 0};
+  e.used = e.recommended.heights;
+  const Summary s = report::summary(config, e, Units::Inch);
+  CHECK(s.headlines[0].value == s.headlines[1].value);
+}
+
+TEST_CASE("a block that an existing cabinet needs is told beside the height", "[report][summary]") {
+  config::Config config = test::hand_built_config();
+  config.station.existing_counter_mm = 914;
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.existing = evaluate::ExistingCounter{914, 161, 0};
+  CHECK(report::oven_headline(config, e, Units::Millimetre).note ==
+        "recommended: as high as Ana's hands allow; block of 160 mm on your cabinet");
+}
+
+TEST_CASE("with nobody at the oven there is a dash and a reason", "[report][summary]") {
+  config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.cooks[0].at_oven = false;
+  e.recommended.heights.oven_base_mm.reset();
+  e.used.oven_base_mm.reset();
+  e.used.oven_floor_mm.reset();
+  const Summary s = report::summary(config, e, Units::Inch);
+  CHECK(s.headlines[0].value == "\u2014");
+  CHECK(s.headlines[0].why == "cook.nobody_at_oven");
+  CHECK(s.feet_line.empty());
+}
+
+TEST_CASE("the feet line is measured from the counter's edge", "[report][summary]") {
+  CHECK(built(Units::Inch).feet_line == "Toes 26 in from the counter's edge");
+  const config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.recommended.feet_line_mm = -60;
+  CHECK(report::summary(config, e, Units::Millimetre).feet_line ==
+        "Toes 60 mm under the counter's edge");
+  e.recommended.feet_line_mm = 2;
+  CHECK(report::summary(config, e, Units::Millimetre).feet_line == "Toes at the counter's edge");
+}
+
+TEST_CASE("what is read aloud has no typographic fractions", "[report][summary]") {
+  CHECK(
+      built(Units::Inch).live ==
+      "Oven counter 42 1/4 in, dough counter 35 3/4 in. Ana sees 76 % of the pizza; step back 7 in "
+      "to see it all; Ben: dough counter 2 in too high.");
+}
