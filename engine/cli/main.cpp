@@ -1,0 +1,207 @@
+// The command line around the engine: the only file of the engine that touches files.
+//
+// Everything is computed before anything is written, so that an error never leaves half an output.
+// Exit 0: done. 2: bad input, named on stderr, stdout empty (check prints its findings there). 1:
+// an internal fault, or an output that could not be written.
+
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/base/text.h"
+#include "engine/base/version.h"
+#include "engine/config/json.h"
+#include "engine/config/read.h"
+#include "engine/config/schema.h"
+#include "engine/config/setting.h"
+#include "engine/evaluate/check.h"
+#include "engine/evaluate/evaluate.h"
+#include "engine/report/report_json.h"
+#include "engine/report/rules_json.h"
+#include "engine/share/link.h"
+
+namespace {
+
+using hs::Problem;
+
+constexpr int kDone = 0;
+constexpr int kFault = 1;
+constexpr int kBadInput = 2;
+
+constexpr std::string_view kHelp =
+    "hearthsight: counter heights for an outdoor oven, from eye level, mouth and elbows\n"
+    "\n"
+    "  hearthsight evaluate FILE [--set key.path=value]...   the report, JSON\n"
+    "  hearthsight check FILE [--set key.path=value]...      every problem, one a line\n"
+    "  hearthsight link FILE [--set key.path=value]...       the link's text, without '#'\n"
+    "  hearthsight from-link TEXT                            the config of a link, JSON\n"
+    "  hearthsight schema                                    JSON Schema of the config\n"
+    "  hearthsight fields                                    every input field, JSON\n"
+    "  hearthsight rules                                     every rule and source, JSON\n"
+    "  hearthsight --help | --version\n"
+    "\n"
+    "FILE may be '-' for stdin. VALUE is a JSON scalar, a word, or a length such as 42 1/2 in,\n"
+    "3' 6 1/2\" or 1080 mm; a bare number is mm; null clears a value that may be left out.\n"
+    "Exit 0: done. 2: bad input, named on stderr. 1: internal fault.\n";
+
+struct Outcome {
+  int status = kDone;
+  std::string out;                // for stdout
+  std::vector<Problem> problems;  // for stderr
+};
+
+Outcome done(std::string out) { return {kDone, std::move(out), {}}; }
+Outcome refused(std::vector<Problem> problems) { return {kBadInput, "", std::move(problems)}; }
+Outcome refused(std::string path, std::string given, std::string allowed) {
+  return refused({{std::move(path), std::move(given), std::move(allowed)}});
+}
+
+struct Input {
+  std::string name;
+  std::string text;
+  std::vector<Problem> problems;
+};
+
+struct Closer {
+  void operator()(std::FILE* file) const { std::fclose(file); }
+};
+
+// One byte more than is allowed is enough to refuse a file; the rest stays unread.
+Input read_file(std::string_view name) {
+  Input input{std::string(name), "", {}};
+  std::unique_ptr<std::FILE, Closer> opened;
+  std::FILE* file = stdin;
+  if (name != "-") {
+    opened.reset(std::fopen(input.name.c_str(), "rb"));
+    file = opened.get();
+  }
+  std::size_t got = 0;
+  if (file != nullptr) {
+    input.text.resize(hs::config::kMostJsonBytes + 1);
+    got = std::fread(input.text.data(), 1, input.text.size(), file);
+  }
+  if (file == nullptr || std::ferror(file) != 0) {
+    input.problems.push_back({hs::shortened(name, 80), std::strerror(errno), "a readable file"});
+  }
+  input.text.resize(got);
+  return input;
+}
+
+struct Arguments {
+  std::string_view file;
+  std::vector<std::string_view> settings;
+  std::vector<Problem> problems;
+};
+
+Arguments parse(const std::vector<std::string_view>& words) {
+  Arguments out;
+  bool named = false;
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    const std::string_view word = words[i];
+    if (word == "--set" && i + 1 < words.size()) {
+      out.settings.push_back(words[++i]);
+    } else if (word == "--set") {
+      out.problems.push_back({"--set", "", "missing value; give --set key.path=value"});
+    } else if (word.starts_with("--set=")) {
+      out.settings.push_back(word.substr(6));
+    } else if (word.size() > 1 && word[0] == '-') {
+      out.problems.push_back({hs::shortened(word), "this option", "--set key.path=value"});
+    } else if (named) {
+      out.problems.push_back({hs::shortened(word), "a second file", "one file"});
+    } else {
+      out.file = word;
+      named = true;
+    }
+  }
+  if (!named) out.problems.push_back({"FILE", "", "missing; give a config's file, or - for stdin"});
+  return out;
+}
+
+void append(std::vector<Problem>& all, const std::vector<Problem>& more) {
+  all.insert(all.end(), more.begin(), more.end());
+}
+
+struct Loaded {
+  hs::config::Config config;
+  std::vector<Problem> problems;
+};
+
+// The file with its settings applied, and everything that is wrong with the result.
+Loaded load(const std::vector<std::string_view>& words) {
+  const Arguments arguments = parse(words);
+  if (!arguments.problems.empty()) return {{}, arguments.problems};
+  const Input input = read_file(arguments.file);
+  if (!input.problems.empty()) return {{}, input.problems};
+  hs::config::Reading reading = hs::config::read_fields(input.text);
+  for (const std::string_view setting : arguments.settings) {
+    const std::size_t equals = setting.find('=');
+    if (equals == std::string_view::npos) {
+      reading.problems.push_back({"--set", hs::shortened(setting), "key.path=value"});
+      continue;
+    }
+    append(reading.problems, hs::config::apply_setting(reading.config, setting.substr(0, equals),
+                                                       setting.substr(equals + 1)));
+  }
+  std::vector<Problem> problems = hs::evaluate::check(reading);
+  return {std::move(reading.config), std::move(problems)};
+}
+
+Outcome check(const std::vector<std::string_view>& words) {
+  const Loaded loaded = load(words);
+  Outcome outcome;
+  if (loaded.problems.empty()) return outcome;
+  outcome.status = kBadInput;
+  for (const Problem& problem : loaded.problems) outcome.out += hs::sentence(problem) + "\n";
+  return outcome;
+}
+
+Outcome from_link(const std::vector<std::string_view>& words) {
+  if (words.size() != 2) return refused("from-link", "", "give one link text, in quotes");
+  const auto config = hs::share::from_link(words[1]);
+  if (!config) return refused(config.error());
+  std::vector<Problem> problems = hs::evaluate::check(*config);
+  if (!problems.empty()) return refused(std::move(problems));
+  return done(hs::config::config_json(*config));
+}
+
+Outcome run(const std::vector<std::string_view>& words) {
+  if (words.empty()) return refused("command", "", "missing; hearthsight --help lists them");
+  const std::string_view command = words[0];
+  if (command == "--help" || command == "-h" || command == "help") return done(std::string(kHelp));
+  if (command == "--version") return done("hearthsight " + std::string(hs::version()) + "\n");
+  if (command == "check") return check(words);
+  if (command == "from-link") return from_link(words);
+  if (command == "evaluate" || command == "link") {
+    Loaded loaded = load(words);
+    if (!loaded.problems.empty()) return refused(std::move(loaded.problems));
+    if (command == "link") return done(hs::share::to_link(loaded.config) + "\n");
+    return done(hs::report::report_json(loaded.config, hs::evaluate::evaluate(loaded.config)));
+  }
+  const bool table = command == "schema" || command == "fields" || command == "rules";
+  if (!table)
+    return refused(hs::shortened(command), "this command", "one that hearthsight --help lists");
+  if (words.size() > 1) return refused(hs::shortened(words[1]), "this argument", "none");
+  if (command == "schema") return done(hs::config::schema_json());
+  if (command == "fields") return done(hs::config::fields_json());
+  return done(hs::report::rules_json());
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  const Outcome outcome =
+      run(std::vector<std::string_view>(argv + (argc > 0 ? 1 : 0), argv + argc));
+  for (const Problem& problem : outcome.problems) {
+    std::fprintf(stderr, "%s\n", hs::sentence(problem).c_str());
+  }
+  const std::string& out = outcome.out;
+  if (std::fwrite(out.data(), 1, out.size(), stdout) != out.size() || std::fflush(stdout) != 0) {
+    std::fprintf(stderr, "the output could not be written: %s\n", std::strerror(errno));
+    return kFault;
+  }
+  return outcome.status;
+}

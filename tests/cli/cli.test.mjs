@@ -1,0 +1,193 @@
+// The command line as a stranger meets it: exit codes, what is printed where, and that no output is
+// ever half written. HEARTHSIGHT names the program, build/native/hearthsight by default.
+import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, openSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { after, test } from 'node:test';
+import { fileURLToPath } from 'node:url';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
+const program = process.env.HEARTHSIGHT ?? join(root, 'build', 'native', 'hearthsight');
+const folder = mkdtempSync(join(tmpdir(), 'hearthsight-cli-'));
+after(() => rmSync(folder, { recursive: true }));
+
+const run = (args, input = '') =>
+  spawnSync(program, args, { input, encoding: 'utf8', maxBuffer: 1 << 26 });
+const config = (members = {}) => JSON.stringify({ format: 'hearthsight/1', ...members });
+const filed = (text) => {
+  const name = join(folder, 'config.json');
+  writeFileSync(name, text);
+  return name;
+};
+
+test('the program is there', () => assert.ok(existsSync(program), `${program} is not built`));
+
+test('evaluate prints a report, from a file or from stdin', () => {
+  const fromFile = run(['evaluate', filed(config())]);
+  assert.equal(fromFile.status, 0, fromFile.stderr);
+  assert.equal(fromFile.stderr, '');
+  assert.equal(JSON.parse(fromFile.stdout).format, 'hearthsight-report/1');
+  const fromStdin = run(['evaluate', '-'], config());
+  assert.equal(fromStdin.stdout, fromFile.stdout);
+});
+
+test('a setting changes what is evaluated as the same member of the file would', () => {
+  const set = run(['evaluate', '-', '--set', "cooks.0.stature_mm=6' 1\"", '--set', 'cooks.1.name=Bo'], config());
+  const written = run(['evaluate', '-'], config({ cooks: [{ stature_mm: 1854.2 }, { name: 'Bo' }] }));
+  assert.equal(set.status, 0, set.stderr);
+  assert.equal(set.stdout, written.stdout);
+  assert.notEqual(set.stdout, run(['evaluate', '-'], config()).stdout);
+});
+
+test('a link and the config it came from are exchanged exactly', () => {
+  const given = config({
+    title: 'Garden \u00bd', cooks: [{ name: 'Anna', stature_mm: 1650.5 }, { name: 'Bo', seated: true }],
+    station: { counter_height_mm: '42 1/2', aisle_mm: null }, oven: { fuel: 'wood' },
+  });
+  const link = run(['link', '-'], given);
+  assert.equal(link.status, 0, link.stderr);
+  assert.match(link.stdout, /^[a-z][A-Za-z0-9_-]*[A-Za-z0-9]\n$/);
+  const back = run(['from-link', link.stdout.trim()]);
+  assert.equal(back.status, 0, back.stderr);
+  assert.deepEqual(JSON.parse(back.stdout), {
+    format: 'hearthsight/1', title: 'Garden \u00bd',
+    cooks: [{ name: 'Anna', stature_mm: 1650.5 }, { name: 'Bo', seated: true }],
+    oven: { fuel: 'wood' }, station: { counter_height_mm: 1079.5 },
+  });
+  assert.equal(run(['link', '-'], back.stdout).stdout, link.stdout);
+  assert.equal(run(['evaluate', '-'], back.stdout).stdout, run(['evaluate', '-'], given).stdout);
+});
+
+test('schema, fields and rules are JSON', () => {
+  const schema = JSON.parse(run(['schema']).stdout);
+  assert.equal(schema.$schema, 'https://json-schema.org/draft/2020-12/schema');
+  assert.equal(schema.properties.cooks.maxItems, 12);
+  const { fields } = JSON.parse(run(['fields']).stdout);
+  assert.ok(fields.some((field) => field.path === 'cooks[].stature_mm' && field.min === 800));
+  const rules = run(['rules']);
+  assert.equal(rules.status, 0, rules.stderr);
+  assert.equal(typeof JSON.parse(rules.stdout), 'object');
+});
+
+test('check says nothing about a good config and one line a problem about a bad one', () => {
+  const good = run(['check', '-'], config());
+  assert.deepEqual([good.status, good.stdout, good.stderr], [0, '', '']);
+  const bad = run(['check', '-'], config({ oven: { width_mm: 1, colour: 'red' }, cooks: [{ share: 2 }] }));
+  assert.equal(bad.status, 2);
+  const lines = bad.stdout.trimEnd().split('\n');
+  assert.deepEqual(lines.map((line) => line.split(':')[0]), ['oven.width_mm', 'oven.colour', 'cooks.0.share']);
+});
+
+test('every preset that is a config is fit for evaluation', () => {
+  const presets = join(root, 'presets');
+  const files = [];
+  const walk = (at) => {
+    for (const entry of readdirSync(at, { withFileTypes: true })) {
+      if (entry.isDirectory()) walk(join(at, entry.name));
+      else if (entry.name.endsWith('.json')) files.push(join(at, entry.name));
+    }
+  };
+  walk(presets);
+  const configs = files.filter((name) => readFileSync(name, 'utf8').includes('"hearthsight/'));
+  assert.ok(configs.length > 0);
+  for (const name of configs) {
+    const result = run(['evaluate', name]);
+    assert.equal(result.status, 0, `${name}: ${result.stderr}`);
+    JSON.parse(result.stdout);
+  }
+});
+
+const long = 'z'.repeat(5000);
+// What is given on stdin, and what stderr must name.
+const badInputs = [
+  ['no text', '', 'empty input'],
+  ['no object', '[]', 'a list'],
+  ['text that breaks off', '{"format":"hearthsight/1"', 'breaks off'],
+  ['no format', '{}', 'format'],
+  ['a newer format', '{"format":"hearthsight/2"}', 'format'],
+  ['an older format', '{"format":"hearthsight/0"}', 'format'],
+  ['an unknown key', config({ overn: {} }), 'overn'],
+  ['an unknown key in a group', config({ oven: { widht_mm: 600 } }), 'oven.widht_mm'],
+  ['a repeated key', '{"format":"hearthsight/1","title":"a","title":"b"}', 'title'],
+  ['a number too small', config({ oven: { mouth_height_mm: 39 } }), 'oven.mouth_height_mm'],
+  ['a number too large', config({ cooks: [{ stature_mm: 2301 }] }), 'cooks.0.stature_mm'],
+  ['1e308', '{"format":"hearthsight/1","peel":{"length_mm":1e308}}', 'peel.length_mm'],
+  ['1e999', '{"format":"hearthsight/1","peel":{"length_mm":1e999}}', 'peel.length_mm'],
+  ['NaN', '{"format":"hearthsight/1","view":{"lateral_mm":NaN}}', 'view.lateral_mm'],
+  ['Infinity', '{"format":"hearthsight/1","view":{"lateral_mm":-Infinity}}', 'view.lateral_mm'],
+  ['a wrong type', config({ oven: { fuel: 3 } }), 'oven.fuel'],
+  ['text for a flag', config({ cooks: [{ seated: 'yes' }] }), 'cooks.0.seated'],
+  ['a word that is no choice', config({ station: { arrangement: 'three_level' } }), 'station.arrangement'],
+  ['junk for a length', config({ station: { aisle_mm: '4 cubits' } }), 'station.aisle_mm'],
+  ['a length that may be thousands', config({ station: { prep_width_mm: '1,200' } }), 'station.prep_width_mm'],
+  ['null where a value must be', config({ oven: { width_mm: null } }), 'oven.width_mm'],
+  ['no cooks', config({ cooks: [] }), 'cooks'],
+  ['13 cooks', config({ cooks: Array(13).fill({}) }), 'cooks'],
+  ['500 cooks', config({ cooks: Array(500).fill({}) }), 'cooks'],
+  ['two cooks of one name', config({ cooks: [{ name: 'A' }, { name: 'A' }] }), 'cooks.1.name'],
+  ['a control character', config({ title: 'a\u0007b' }), 'title'],
+  ['bytes that are not UTF-8', Buffer.from('{"format":"hearthsight/1","title":"\xff"}', 'latin1'), 'title'],
+  ['a title too long', config({ title: long }), 'title'],
+  ['one level at two heights', config({ station: { arrangement: 'one_level', counter_height_mm: 900, oven_base_height_mm: 950 } }), 'station.oven_base_height_mm'],
+  ['a trial by nobody', config({ trial: { at: { cook: 'Zed' } } }), 'trial.at.cook'],
+  ['a mouth wider than the oven', config({ oven: { width_mm: 400, mouth_width_mm: 900 } }), 'oven.mouth_width_mm'],
+  ['an arch that springs above its top', config({ oven: { mouth_shape: 'arch', mouth_side_height_mm: 200, mouth_height_mm: 130 } }), 'oven.mouth_side_height_mm'],
+  ['deep nesting', '['.repeat(100000) + ']'.repeat(100000), 'nesting'],
+  ['10 MB', ' '.repeat(10_000_000), 'bytes of input'],
+];
+for (const [name, text, named] of badInputs) {
+  test(`refused: ${name}`, () => {
+    for (const command of ['evaluate', 'link']) {
+      const result = run([command, '-'], text);
+      assert.equal(result.status, 2);
+      assert.equal(result.stdout, '');
+      assert.ok(result.stderr.includes(named), result.stderr.slice(0, 500));
+      assert.ok(!result.stderr.includes(long), 'a value is echoed whole');
+      assert.ok(result.stderr.trimEnd().split('\n').length <= 51);
+    }
+  });
+}
+
+// Arguments and what stderr must name.
+const badCalls = [
+  [[], 'command'],
+  [['bake'], 'bake'],
+  [['evaluate'], 'FILE'],
+  [['evaluate', join(folder, 'none.json')], 'none.json'],
+  [['evaluate', folder], folder.slice(0, 20)],
+  [['evaluate', '-', 'other.json'], 'other.json'],
+  [['evaluate', '-', '--sett', 'x=1'], '--sett'],
+  [['evaluate', '-', '--set'], '--set'],
+  [['evaluate', '-', '--set', 'title'], '--set'],
+  [['evaluate', '-', '--set', 'oven.width_mm=1'], 'oven.width_mm'],
+  [['evaluate', '-', '--set', 'cooks.0.height_mm=1700'], 'cooks.0.height_mm'],
+  [['evaluate', '-', '--set', 'cooks.7.share=1'], 'cooks.7.share'],
+  [['from-link'], 'from-link'],
+  [['from-link', 'a'], 'link'],
+  [['from-link', 'aKEhQ'], 'link'],
+  [['schema', 'more'], 'more'],
+];
+for (const [args, named] of badCalls) {
+  test(`refused: hearthsight ${args.join(' ')}`.slice(0, 80), () => {
+    const result = run(args, config());
+    assert.equal(result.status, 2);
+    assert.equal(result.stdout, '');
+    assert.ok(result.stderr.includes(named), result.stderr);
+  });
+}
+
+test('help and version are answers, not errors', () => {
+  const help = run(['--help']);
+  assert.equal(help.status, 0);
+  assert.match(help.stdout, /evaluate FILE/);
+  assert.match(run(['--version']).stdout, /^hearthsight \d+\.\d+\.\d+\n$/);
+});
+
+test('an output that cannot be written is a fault', { skip: !existsSync('/dev/full') }, () => {
+  const full = openSync('/dev/full', 'w');
+  const result = spawnSync(program, ['schema'], { stdio: ['ignore', full, 'pipe'], encoding: 'utf8' });
+  assert.equal(result.status, 1);
+  assert.match(result.stderr, /could not be written/);
+});
