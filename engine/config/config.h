@@ -31,6 +31,22 @@ enum class OvenKind : std::uint8_t {
   MasonryBarrel,
   Other,
 };
+// Built of brick or stone: it stands on masonry or a slab, never on a cabinet.
+constexpr bool is_masonry(OvenKind kind) {
+  switch (kind) {
+    case OvenKind::MasonryDome28:
+    case OvenKind::MasonryDome36:
+    case OvenKind::MasonryBarrel:
+      return true;
+    case OvenKind::TabletopGasSmall:
+    case OvenKind::TabletopGasLarge:
+    case OvenKind::TabletopMultiFuel:
+    case OvenKind::SteelCabinet:
+    case OvenKind::Other:
+      return false;
+  }
+  return false;
+}
 enum class MouthShape : std::uint8_t { Rectangle, Arch, HalfRound };
 enum class FloorShape : std::uint8_t { Rectangle, Round };
 enum class Fuel : std::uint8_t { Gas, Wood, GasAndWood, Pellet, Charcoal, Electric };

@@ -80,17 +80,49 @@ constexpr auto kLength = Quantity::Length;
 
 // One row. The macros only spare each row its accessor's spelling.
 #define STATION(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, ...) \
-  Field {                                                                                        \
-    tag, Group::Station, path, label, question, measure, Q, absent, lo, hi, step, words, rules,  \
-        &At<Q, __VA_ARGS__>::get, &At<Q, __VA_ARGS__>::set                                       \
+  Row {                                                                                          \
+    {tag,                                                                                        \
+     Group::Station,                                                                             \
+     path,                                                                                       \
+     label,                                                                                      \
+     Q,                                                                                          \
+     absent,                                                                                     \
+     lo,                                                                                         \
+     hi,                                                                                         \
+     step,                                                                                       \
+     words,                                                                                      \
+     &At<Q, __VA_ARGS__>::get,                                                                   \
+     &At<Q, __VA_ARGS__>::set},                                                                  \
+    {                                                                                            \
+      question, measure, rules                                                                   \
+    }                                                                                            \
   }
 #define COOK(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
-  Field {                                                                                        \
-    tag, Group::Cook, path, label, question, measure, Q, absent, lo, hi, step, words, rules,     \
-        &OfCook<Q, member>::get, &OfCook<Q, member>::set                                         \
+  Row {                                                                                          \
+    {tag,                                                                                        \
+     Group::Cook,                                                                                \
+     path,                                                                                       \
+     label,                                                                                      \
+     Q,                                                                                          \
+     absent,                                                                                     \
+     lo,                                                                                         \
+     hi,                                                                                         \
+     step,                                                                                       \
+     words,                                                                                      \
+     &OfCook<Q, member>::get,                                                                    \
+     &OfCook<Q, member>::set},                                                                   \
+    {                                                                                            \
+      question, measure, rules                                                                   \
+    }                                                                                            \
   }
 
-constexpr auto kTable = std::to_array<Field>({
+// A row as it is written down. Read when compiled and never linked.
+struct Row {
+  Field field;
+  FieldHelp help;
+};
+
+constexpr auto kRows = std::to_array<Row>({
     STATION(1, "title", Quantity::Text, Absent::Default, 0, 80, 0, Words{}, "", "Title",
             "What is this station called?", "Any name; it is shown on the page and the packet.",
             &Config::title),
@@ -433,6 +465,16 @@ constexpr auto kTable = std::to_array<Field>({
 #undef STATION
 #undef COOK
 
+template <typename Part>
+constexpr auto each(Part Row::*part) {
+  std::array<Part, kRows.size()> all{};
+  for (std::size_t i = 0; i < all.size(); ++i) all[i] = kRows[i].*part;
+  return all;
+}
+
+constexpr auto kTable = each(&Row::field);
+constexpr auto kHelp = each(&Row::help);
+
 constexpr bool tags_unique() {
   for (std::size_t i = 0; i < kTable.size(); ++i) {
     for (std::size_t j = i + 1; j < kTable.size(); ++j) {
@@ -446,6 +488,10 @@ static_assert(tags_unique(), "two fields share a tag or a path");
 }  // namespace
 
 std::span<const Field> fields() { return kTable; }
+
+const FieldHelp& help_of(const Field& field) {
+  return kHelp[static_cast<std::size_t>(&field - kTable.data())];
+}
 
 const Field* find_field(std::string_view path) {
   std::string_view cook_key;

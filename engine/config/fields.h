@@ -33,20 +33,28 @@ enum class Absent : std::uint8_t {
 struct Field {
   std::uint16_t tag;  // permanent: never reused, never renumbered (links go by it)
   Group group;
-  std::string_view path;      // "oven.width_mm"; cooks: "cooks[].stature_mm"
-  std::string_view label;     // two or three words, for a control
-  std::string_view question;  // the question in plain words
-  std::string_view measure;   // how to find the answer
+  std::string_view path;   // "oven.width_mm"; cooks: "cooks[].stature_mm"
+  std::string_view label;  // two or three words, for a control
   Quantity quantity;
   Absent absent;
   double min, max;  // inclusive, in the field's unit; text: bytes
   double step;      // of a stepper
   std::span<const std::string_view> choices;
-  std::string_view rules;  // ids of the rules that read it, space-separated
   Value (*get)(const Config&, std::size_t cook);
   // The value must have the field's type; numbers are rounded to the quantum.
   void (*set)(Config&, std::size_t cook, const Value&);
 };
+
+// What a form says beside the control. Kept apart, so that a program without forms need not carry
+// it.
+struct FieldHelp {
+  std::string_view question;  // the question in plain words
+  std::string_view measure;   // how to find the answer
+  std::string_view rules;     // ids of the rules that read it, space-separated
+};
+
+// `field` is one of fields().
+const FieldHelp& help_of(const Field& field);
 
 // Every field, by section then by tag.
 std::span<const Field> fields();

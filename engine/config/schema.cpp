@@ -64,7 +64,7 @@ void write_field(JsonWriter& json, const Field& field) {
   json.string(field.label);
   json.key("description");
   const std::string_view unit = unit_name(field.quantity);
-  json.string(std::string(field.question) + " " + std::string(field.measure) +
+  json.string(std::string(help_of(field).question) + " " + std::string(help_of(field).measure) +
               (unit.empty() ? "" : " Unit: " + std::string(unit) + "."));
   if (field.quantity == Quantity::Choice) {
     json.key("enum");
@@ -171,8 +171,8 @@ void write_row(JsonWriter& json, const Field& field) {
   text("path", field.path);
   text("group", field.group == Group::Cook ? "cook" : "station");
   text("label", field.label);
-  text("question", field.question);
-  text("measure", field.measure);
+  text("question", help_of(field).question);
+  text("measure", help_of(field).measure);
   text("quantity", quantity_name(field.quantity));
   text("unit", unit_name(field.quantity));
   const bool ranged = is_number(field.quantity) || field.quantity == Quantity::Text;
@@ -191,7 +191,7 @@ void write_row(JsonWriter& json, const Field& field) {
   json.key("default");
   write_value(json, field, default_value(field));
   json.key("rules");
-  write_rules(json, field.rules);
+  write_rules(json, help_of(field).rules);
   json.end_object();
 }
 

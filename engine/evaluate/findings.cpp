@@ -20,22 +20,6 @@ constexpr double kTrunkGood_deg = 20;
 constexpr double kKitchenCounter_mm = 914.4;                         // 36 in
 constexpr double kChildTableLow_mm = 660, kChildTableHigh_mm = 760;  // ADA 2010 902.4.2
 
-bool masonry(config::OvenKind kind) {
-  switch (kind) {
-    case config::OvenKind::MasonryDome28:
-    case config::OvenKind::MasonryDome36:
-    case config::OvenKind::MasonryBarrel:
-      return true;
-    case config::OvenKind::TabletopGasSmall:
-    case config::OvenKind::TabletopGasLarge:
-    case config::OvenKind::TabletopMultiFuel:
-    case config::OvenKind::SteelCabinet:
-    case config::OvenKind::Other:
-      return false;
-  }
-  return false;
-}
-
 // Angle of the upper arm when a bent elbow carries the hand this far above the hanging elbow: the
 // elbow itself must rise by as much while the forearm stays level, so this is the most it can be.
 double upper_arm_deg(const CookResult& cook) {
@@ -288,7 +272,7 @@ void add_station_heights(Findings& out, const config::Config& config, const Eval
                   Verdict::Fail, {});
     }
   }
-  if (masonry(config.oven.kind)) {
+  if (config::is_masonry(config.oven.kind)) {
     out.add({"oven.masonry_base", Verdict::Warn, {}, {}, {}, {}, {}});
   }
 }

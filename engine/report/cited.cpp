@@ -69,10 +69,29 @@ std::vector<Cited> cited_sources(const config::Config& config, const evaluate::E
   }
   if (e.fits_adults_share) cite_rule(all, "height.fits_adults");
   for (const rules::Caution& caution : rules::cautions()) {
-    if (!rules::applies(caution, config.oven.fuel)) continue;
+    if (!applies(caution, config.oven.fuel)) continue;
     cite(all, caution.source, caution.clause, caution.basis);
   }
   return all;
+}
+
+bool applies(const rules::Caution& caution, config::Fuel fuel) {
+  using config::Fuel;
+  using rules::Applies;
+  switch (caution.applies) {
+    case Applies::Always:
+      return true;
+    case Applies::Gas:
+      return fuel == Fuel::Gas || fuel == Fuel::GasAndWood;
+    case Applies::Solid:
+      return fuel == Fuel::Wood || fuel == Fuel::GasAndWood || fuel == Fuel::Pellet ||
+             fuel == Fuel::Charcoal;
+    case Applies::Flame:
+      return fuel != Fuel::Electric;
+    case Applies::Electric:
+      return fuel == Fuel::Electric || fuel == Fuel::Pellet;
+  }
+  return true;
 }
 
 }  // namespace hs::report

@@ -8,6 +8,7 @@
 #include "engine/base/finding.h"
 #include "engine/config/config.h"
 #include "engine/evaluate/evaluate.h"
+#include "engine/rules/cautions.h"
 #include "engine/rules/sources.h"
 
 namespace hs::report {
@@ -15,6 +16,10 @@ namespace hs::report {
 // The rule's id; where several findings share a rule, what tells them apart joins it:
 // "clearance.side.left", "sight.pizza_share.2" (the second cook).
 std::string finding_id(const Finding& finding, const std::vector<Finding>& all);
+
+// Whether a fuel is among those that a caution is for. Pellets burn as wood does, and their feed
+// and fan need power; gas ovens may spark by battery and are not counted as powered.
+bool applies(const rules::Caution& caution, config::Fuel fuel);
 
 // One source as it is cited: the clauses of all rules that cite it, and the weakest that any of
 // their figures is known.

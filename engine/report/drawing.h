@@ -30,10 +30,10 @@ enum class Role : std::uint8_t {
   OvenInside,
   OvenFloor,
   Pizza,
-  Hidden,        // what the eye does not see
-  Seen,          // what it sees
+  Hidden,  // what the eye does not see
+  Seen,    // what it sees
   Person,
-  PersonLine,    // a line on the person's shape
+  PersonLine,  // a line on the person's shape
   Seat,
   Eye,
   Sightline,

@@ -1,8 +1,6 @@
 #include "engine/report/field_text.h"
 
-#include <algorithm>
-#include <string_view>
-
+#include "engine/report/choice_label.h"
 #include "engine/report/phrases.h"
 
 namespace hs::report {
@@ -33,17 +31,10 @@ std::string number_words(Quantity quantity, double value, Units units) {
   return {};
 }
 
-std::string choice_words(const config::Field& field, std::size_t index) {
-  if (index >= field.choices.size()) return {};
-  std::string words(field.choices[index]);
-  std::replace(words.begin(), words.end(), '_', ' ');
-  return words;
-}
-
 std::string absent_words(const config::Field& field, const config::Config& config,
                          std::size_t cook) {
   if (field.path == "cooks[].at") {
-    return choice_words(field, static_cast<std::size_t>(config::place_of(config.cooks[cook])));
+    return choice_label(field, static_cast<std::size_t>(config::place_of(config.cooks[cook])));
   }
   if (field.path == "station.counter_height_mm" || field.path == "station.oven_base_height_mm") {
     return "the recommended one";
@@ -65,7 +56,7 @@ std::string field_text(const config::Field& field, const config::Config& config,
   if (const bool* flag = std::get_if<bool>(&value)) return *flag ? "yes" : "no";
   if (const std::string* text = std::get_if<std::string>(&value)) return *text;
   if (const config::ChoiceIndex* choice = std::get_if<config::ChoiceIndex>(&value)) {
-    return choice_words(field, choice->index);
+    return choice_label(field, choice->index);
   }
   return absent_words(field, config, cook);
 }

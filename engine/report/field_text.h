@@ -1,5 +1,5 @@
 #pragma once
-// A field's value as a person reads it: "42½ in", "adult a", "yes", "not known".
+// A field's value as a person reads it: "42½ in", "Child, 3 to 17", "yes", "not known".
 
 #include <cstddef>
 #include <string>

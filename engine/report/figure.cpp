@@ -158,10 +158,10 @@ Figure figure_of(const cook::Body& body, double eye_x_mm) {
   figure.arm = smooth_closed(arm, kSteps);
   if (body.seated) {
     const double front = 0.62 * s.toes;
-    figure.seat = {{-1.5 * s.belly, seat_mm - 6}, {front, seat_mm - 6},
-                   {front, seat_mm - 50},         {-0.2 * s.belly, seat_mm - 50},
-                   {-0.2 * s.belly, 0},           {-0.7 * s.belly, 0},
-                   {-0.7 * s.belly, seat_mm - 50}, {-1.5 * s.belly, seat_mm - 50}};
+    figure.seat = {
+        {-1.5 * s.belly, seat_mm - 6},  {front, seat_mm - 6},          {front, seat_mm - 50},
+        {-0.2 * s.belly, seat_mm - 50}, {-0.2 * s.belly, 0},           {-0.7 * s.belly, 0},
+        {-0.7 * s.belly, seat_mm - 50}, {-1.5 * s.belly, seat_mm - 50}};
   }
   const auto shift = [eye_x_mm](std::vector<Spot>& points) {
     for (Spot& p : points) p.x_mm += eye_x_mm;

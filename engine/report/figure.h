@@ -15,9 +15,9 @@ struct Figure {
   std::vector<Spot> arm;    // closed, smooth, in front of the trunk
   std::vector<Spot> seat;   // closed, what a seated cook sits on; empty when standing
   Spot eye;
-  double toes_mm = 0;       // x of the toe tips
-  double back_mm = 0;       // x of the rearmost point
-  double top_mm = 0;        // top of the head above the ground
+  double toes_mm = 0;  // x of the toe tips
+  double back_mm = 0;  // x of the rearmost point
+  double top_mm = 0;   // top of the head above the ground
 };
 
 // Standing or sitting upright with the eye's plumb line at x = eye_x_mm, the ground at y = 0.

@@ -19,8 +19,8 @@ std::vector<Spot> ellipse(double middle_y_mm, double half_width_mm, double half_
   points.reserve(kRound);
   for (int i = 0; i < kRound; ++i) {
     const double turn = 2 * std::numbers::pi * i / kRound;
-    points.push_back({half_width_mm * std::cos(turn),
-                      middle_y_mm + half_depth_mm * std::sin(turn)});
+    points.push_back(
+        {half_width_mm * std::cos(turn), middle_y_mm + half_depth_mm * std::sin(turn)});
   }
   return points;
 }
@@ -69,8 +69,10 @@ Drawing floor_plan(const config::Config&, const evaluate::Evaluation& evaluation
   if (floor.round) {
     stone = ellipse(middle, floor.half_width_mm, half_depth);
   } else {
-    stone = {{-floor.half_width_mm, floor.near_mm}, {floor.half_width_mm, floor.near_mm},
-             {floor.half_width_mm, floor.far_mm}, {-floor.half_width_mm, floor.far_mm}};
+    stone = {{-floor.half_width_mm, floor.near_mm},
+             {floor.half_width_mm, floor.near_mm},
+             {floor.half_width_mm, floor.far_mm},
+             {-floor.half_width_mm, floor.far_mm}};
   }
   d.polygon(Role::OvenInside, stone);
   std::vector<Spot> seen;

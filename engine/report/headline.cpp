@@ -83,22 +83,6 @@ std::string band_text(const std::optional<height::Band>& band, double shown_mm, 
 
 }  // namespace
 
-bool is_masonry(config::OvenKind kind) {
-  switch (kind) {
-    case config::OvenKind::MasonryDome28:
-    case config::OvenKind::MasonryDome36:
-    case config::OvenKind::MasonryBarrel:
-      return true;
-    case config::OvenKind::TabletopGasSmall:
-    case config::OvenKind::TabletopGasLarge:
-    case config::OvenKind::TabletopMultiFuel:
-    case config::OvenKind::SteelCabinet:
-    case config::OvenKind::Other:
-      return false;
-  }
-  return false;
-}
-
 std::optional<double> highest_base_mm(const config::Config& config, const evaluate::Evaluation& e) {
   std::optional<double> highest_mm;
   if (const auto who = lowest_hands(e)) {
@@ -120,7 +104,7 @@ evaluate::Heights marked_heights(const config::Config& config, const evaluate::E
   if (best.counter_mm) marked.counter_mm = marked_mm(*best.counter_mm, step_mm, {});
   if (best.oven_base_mm) {
     const auto highest_mm = highest_base_mm(config, e);
-    if (is_masonry(config.oven.kind)) {
+    if (config::is_masonry(config.oven.kind)) {
       // The floor is what a mason works to; the slab is under it by the oven's own build.
       const double lift_mm = config.oven.floor_above_base_mm;
       const auto top_mm = highest_mm ? std::optional(*highest_mm + lift_mm) : std::nullopt;
@@ -141,10 +125,18 @@ evaluate::Heights marked_heights(const config::Config& config, const evaluate::E
   return marked;
 }
 
+double farthest_toes_mm(const evaluate::Evaluation& e) {
+  double toes_mm = 0;
+  for (const evaluate::CookResult& cook : e.cooks) {
+    if (cook.at_oven) toes_mm = std::max(toes_mm, cook.body.toes_mm);
+  }
+  return toes_mm;
+}
+
 Headline oven_headline(const config::Config& config, const evaluate::Evaluation& e, Units units) {
   constexpr std::array<std::string_view, 3> kRules{"height.hand_ceiling", "height.cover_ceiling",
                                                    "sight.floor_above_eye"};
-  const bool masonry = is_masonry(config.oven.kind);
+  const bool masonry = config::is_masonry(config.oven.kind);
   Headline h;
   h.id = "oven_counter";
   h.label = masonry ? "Oven floor" : "Oven counter";
@@ -182,7 +174,7 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
   // A band belongs to the recommendation; beside another height it would be about nothing shown.
   const double best_shown_mm = (marked.oven_base_mm ? *marked.oven_base_mm : slab_mm) + lift_mm;
   h.band = band_text(e.recommended.oven_band, best_shown_mm, lift_mm, units,
-                     config.cooks.size() > 1 ? "keeps everyone" : "is as good");
+                     config.cooks.size() > 1 ? "suits everyone" : "is as good");
   return h;
 }
 
@@ -215,7 +207,7 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
                  : "recommended";
   }
   h.band = band_text(e.recommended.dough_band, marked.counter_mm.value_or(shown_mm), 0, units,
-                     config.cooks.size() > 1 ? "keeps everyone" : "is as good");
+                     config.cooks.size() > 1 ? "suits everyone" : "is as good");
   return h;
 }
 

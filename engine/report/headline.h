@@ -10,9 +10,6 @@
 
 namespace hs::report {
 
-// Built masonry: its floor's height is what counts, and it stands on a slab.
-bool is_masonry(config::OvenKind kind);
-
 // Highest that a builder may mark the oven's base: the hands' ceiling with what no hand can tell,
 // the cover's with nothing. nullopt: nothing limits it.
 std::optional<double> highest_base_mm(const config::Config& config,
@@ -22,6 +19,10 @@ std::optional<double> highest_base_mm(const config::Config& config,
 // The oven's floor follows from its base, the riser from both.
 evaluate::Heights marked_heights(const config::Config& config,
                                  const evaluate::Evaluation& evaluation, double step_mm);
+
+// Toe tips in front of the eye, the farthest of those who work at the oven: with them behind the
+// feet line everyone's eye is at the distance in use or nearer. 0 where nobody works there.
+double farthest_toes_mm(const evaluate::Evaluation& evaluation);
 
 Headline oven_headline(const config::Config& config, const evaluate::Evaluation& evaluation,
                        Units units);

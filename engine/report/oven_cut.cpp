@@ -94,8 +94,8 @@ OvenCut oven_cut(const config::Oven& oven, const oven::Geometry& g, double base_
   // The shell around it, underside first.
   const bool solid = masonry(oven.kind) || oven.kind == config::OvenKind::SteelCabinet ||
                      oven.floor_above_base_mm < 50;
-  const double stone = std::min(oven.floor_above_base_mm, solid ? oven.floor_above_base_mm
-                                                               : 0.45 * oven.floor_above_base_mm);
+  const double stone = std::min(oven.floor_above_base_mm,
+                                solid ? oven.floor_above_base_mm : 0.45 * oven.floor_above_base_mm);
   const double under = floor - stone;
   cut.shell = {{0, under}};
   if (boxed(oven.kind)) {
@@ -107,8 +107,8 @@ OvenCut oven_cut(const config::Oven& oven, const oven::Geometry& g, double base_
     cut.shell.push_back({depth - 0.3 * round, cut.top_mm - 0.3 * round});
     cut.shell.push_back({depth, cut.top_mm - round});
   } else {
-    const double front = std::max(g.outer.height_mm + std::min(wall, above - g.outer.height_mm),
-                                  0.62 * above);
+    const double front =
+        std::max(g.outer.height_mm + std::min(wall, above - g.outer.height_mm), 0.62 * above);
     add_dome(cut.shell, 0, depth, std::min(front, above), 0.42 * above, above, floor);
   }
   cut.shell.push_back({depth, under});
@@ -118,8 +118,8 @@ OvenCut oven_cut(const config::Oven& oven, const oven::Geometry& g, double base_
     const double places[] = {0.06 * depth, depth - 0.06 * depth - foot};
     for (int i = 0; i < 2; ++i) {
       const double x = places[i];
-      cut.legs[i] = {{x, under}, {x + foot, under}, {x + 0.8 * foot, base_mm},
-                     {x + 0.2 * foot, base_mm}};
+      cut.legs[i] = {
+          {x, under}, {x + foot, under}, {x + 0.8 * foot, base_mm}, {x + 0.2 * foot, base_mm}};
     }
   }
   if (g.brow_mm > 0) {
@@ -131,8 +131,7 @@ OvenCut oven_cut(const config::Oven& oven, const oven::Geometry& g, double base_
     const double width = std::clamp(0.16 * depth, 90.0, 200.0);
     const double x = masonry(oven.kind) ? 0.30 * g.throat_mm : 0.62 * depth;
     const double foot = masonry(oven.kind) ? floor + 0.62 * above : cut.top_mm - 10;
-    cut.flue = {{x, foot}, {x + width, foot}, {x + width, cut.top_mm + 260},
-                {x, cut.top_mm + 260}};
+    cut.flue = {{x, foot}, {x + width, foot}, {x + width, cut.top_mm + 260}, {x, cut.top_mm + 260}};
     cut.top_mm += 260;
   }
   return cut;

@@ -14,12 +14,12 @@ namespace hs::report {
 
 // In the section's frame: x = 0 at the outer mouth plane, y above the ground.
 struct OvenCut {
-  std::vector<Spot> shell;      // the whole body with its hollow filled, closed
-  std::vector<Spot> hollow;     // mouth, throat and cavity, closed; begins at the floor's front end
-  std::vector<Spot> brow;       // what sticks out above the mouth, closed; empty: none
-  std::vector<Spot> flue;       // closed; empty: none drawn
-  std::vector<Spot> legs[2];    // closed; empty: the body stands flat
-  double floor_mm = 0;          // the oven floor above the ground
+  std::vector<Spot> shell;    // the whole body with its hollow filled, closed
+  std::vector<Spot> hollow;   // mouth, throat and cavity, closed; begins at the floor's front end
+  std::vector<Spot> brow;     // what sticks out above the mouth, closed; empty: none
+  std::vector<Spot> flue;     // closed; empty: none drawn
+  std::vector<Spot> legs[2];  // closed; empty: the body stands flat
+  double floor_mm = 0;        // the oven floor above the ground
   double floor_near_mm = 0, floor_far_mm = 0;
   double top_mm = 0;
 };

@@ -51,7 +51,7 @@ Item guests_item(const Page& page) {
 std::vector<Item> caution_items(config::Fuel fuel) {
   std::vector<Item> items;
   for (const rules::Caution& caution : rules::cautions()) {
-    if (!rules::applies(caution, fuel)) continue;
+    if (!applies(caution, fuel)) continue;
     items.push_back({std::string(caution.id), verdict_name(Verdict::Warn),
                      std::string(caution.title), std::string(caution.text), caution.id});
   }

@@ -166,7 +166,7 @@ std::vector<Table> people_tables(const Page& page) {
 }
 
 std::vector<Table> arrangement_tables(const Page& page) {
-  const bool masonry = is_masonry(page.config.oven.kind);
+  const bool masonry = config::is_masonry(page.config.oven.kind);
   Table table{
       "Three ways to build two heights",
       {"Way", masonry ? "Oven floor" : "Oven counter", "Dough counter", "Oven over dough counter",

@@ -46,13 +46,14 @@ void put_results(JsonWriter& out, const Page& page, const rules::Rule& rule) {
       whose = page.cook_name(*finding.cook) + ": ";
     else if (!finding.where.empty())
       whose = capitalised(std::string(finding.where)) + ": ";
-    if (finding.measured && !rule.measures.empty()) {
-      put_input(out, whose + std::string(rule.measures),
+    if (finding.measured && !rules::words_of(rule).measures.empty()) {
+      put_input(out, whose + std::string(rules::words_of(rule).measures),
                 in_unit(page, rule.unit, *finding.measured), {});
     }
     // A share's limit is said in full by its words.
-    if (finding.limit && !rule.against.empty() && rule.unit != rules::Unit::Share) {
-      put_input(out, whose + "limit, " + std::string(rule.against),
+    if (finding.limit && !rules::words_of(rule).against.empty() &&
+        rule.unit != rules::Unit::Share) {
+      put_input(out, whose + "limit, " + std::string(rules::words_of(rule).against),
                 in_unit(page, rule.unit, *finding.limit), {});
     }
   }
@@ -88,7 +89,7 @@ bool concerns(const Page& page, const rules::Rule& rule, std::size_t cook) {
 
 void put_fields(JsonWriter& out, const Page& page, const rules::Rule& rule) {
   for (const config::Field& field : config::fields()) {
-    if (!rules::reads(rule, field.rules)) continue;
+    if (!rules::reads(rule, config::help_of(field).rules)) continue;
     if (field.group == config::Group::Station) {
       put_input(out, field.label, field_text(field, page.config, 0, page.units), field.path);
       continue;
@@ -114,7 +115,7 @@ void put_rule_why(JsonWriter& out, const Page& page, const rules::Rule& rule) {
   out.key(rule.id);
   out.begin_object();
   put_text(out, "title", rule.title);
-  put_text(out, "words", rule.words);
+  put_text(out, "words", rules::words_of(rule).words);
   out.key("inputs");
   out.begin_list();
   put_results(out, page, rule);

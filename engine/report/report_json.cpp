@@ -43,15 +43,6 @@ void put_heights(JsonWriter& out, const evaluate::Heights& heights) {
   put_mm(out, "riser_mm", heights.riser_mm);
 }
 
-// The toes farthest from the eye's plumb line stay behind the line for everyone.
-double farthest_toes_mm(const Evaluation& e) {
-  double toes_mm = 0;
-  for (const evaluate::CookResult& cook : e.cooks) {
-    if (cook.at_oven) toes_mm = std::max(toes_mm, cook.body.toes_mm);
-  }
-  return toes_mm;
-}
-
 void put_recommended(JsonWriter& out, const Evaluation& e) {
   const evaluate::Recommended& r = e.recommended;
   const bool oven = r.heights.oven_base_mm.has_value();
@@ -410,7 +401,7 @@ void put_cautions(JsonWriter& out, config::Fuel fuel) {
   out.key("cautions");
   out.begin_list();
   for (const rules::Caution& caution : rules::cautions()) {
-    if (!rules::applies(caution, fuel)) continue;
+    if (!applies(caution, fuel)) continue;
     out.begin_object();
     put_text(out, "id", caution.id);
     put_text(out, "title", caution.title);

@@ -31,9 +31,9 @@ void put_rule(JsonWriter& out, const rules::Rule& rule) {
   put_text(out, "module", rules::module_of(rule));
   put_text(out, "title", rule.title);
   put_text_or_null(out, "unit", rules::unit_name(rule.unit));
-  put_text_or_null(out, "measured", rule.measures);
-  put_text_or_null(out, "limit", rule.against);
-  put_text(out, "words", rule.words);
+  put_text_or_null(out, "measured", rules::words_of(rule).measures);
+  put_text_or_null(out, "limit", rules::words_of(rule).against);
+  put_text(out, "words", rules::words_of(rule).words);
   put_text(out, "source", rule.source);
   put_text_or_null(out, "clause", rule.clause);
   put_text(out, "basis", rules::basis_name(rule.basis));
@@ -41,7 +41,7 @@ void put_rule(JsonWriter& out, const rules::Rule& rule) {
   out.key("fields");
   out.begin_list();
   for (const config::Field& field : config::fields()) {
-    if (rules::reads(rule, field.rules)) out.string(field.path);
+    if (rules::reads(rule, config::help_of(field).rules)) out.string(field.path);
   }
   out.end_list();
   out.end_object();

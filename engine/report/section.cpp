@@ -38,7 +38,7 @@ struct Scene {
   double prep_back_mm = 0;  // back edge of the dough counter
   std::optional<double> oven_base_mm{}, counter_mm{};
   Figure figure{};
-  OvenCut cut{};            // empty without an oven base
+  OvenCut cut{};  // empty without an oven base
 };
 
 Scene scene_of(const config::Config& config, const evaluate::Evaluation& evaluation,
@@ -60,8 +60,10 @@ Scene scene_of(const config::Config& config, const evaluate::Evaluation& evaluat
   return s;
 }
 
+// A masonry oven stands on its own pier, whatever the counters beside it do.
 bool one_cabinet(const Scene& s) {
-  return s.config.station.arrangement != config::Arrangement::TwoLevel;
+  return s.config.station.arrangement != config::Arrangement::TwoLevel &&
+         !config::is_masonry(s.config.oven.kind);
 }
 
 SectionFrame frame_of(const Scene& s) {
@@ -90,8 +92,9 @@ void draw_cabinet(Drawing& d, const Scene& s, double height_mm, double back_mm, 
   const double kick = face + station.toe_space_mm;
   const double top = std::min(kTop_mm, height_mm);
   const double toe = std::min(kToeSpaceHeight_mm, 0.5 * height_mm);
-  const std::vector<Spot> body{{kick, 0},          {back_mm, 0}, {back_mm, height_mm - top},
-                               {face, height_mm - top}, {face, toe},  {kick, toe}};
+  const std::vector<Spot> body{
+      {kick, 0},   {back_mm, 0}, {back_mm, height_mm - top}, {face, height_mm - top},
+      {face, toe}, {kick, toe}};
   const std::vector<Spot> slab = rectangle(s.front_mm, height_mm - top, back_mm, height_mm);
   if (role == Role::OtherCounter) {
     d.outline(role, body, Weight::Thin, true);
@@ -104,6 +107,24 @@ void draw_cabinet(Drawing& d, const Scene& s, double height_mm, double back_mm, 
   d.polygon(Role::Counter, slab);
 }
 
+// Blocks in running bond from the ground to the slab, flush with the counter's edge: no overhang
+// and no room for toes.
+void draw_pier(Drawing& d, const Scene& s, double height_mm) {
+  constexpr double kCourse_mm = 200, kBlock_mm = 400;
+  const std::vector<Spot> pier = rectangle(s.front_mm, 0, s.back_mm, height_mm);
+  d.polygon(Role::Riser, pier);
+  for (int course = 0; course * kCourse_mm < height_mm; ++course) {
+    const double low = course * kCourse_mm;
+    const double top = std::min(low + kCourse_mm, height_mm);
+    if (course > 0) d.line(Role::Cabinet, {s.front_mm, low}, {s.back_mm, low}, Weight::Thin);
+    const double first = s.front_mm + (course % 2 == 0 ? kBlock_mm : kBlock_mm / 2);
+    for (double joint = first; joint < s.back_mm; joint += kBlock_mm) {
+      d.line(Role::Cabinet, {joint, low}, {joint, top}, Weight::Thin);
+    }
+  }
+  d.outline(Role::Riser, pier, Weight::Thin);
+}
+
 void draw_station(Drawing& d, const Scene& s) {
   const bool apart = s.oven_base_mm && s.counter_mm && !one_cabinet(s) &&
                      std::abs(*s.oven_base_mm - *s.counter_mm) > kSame_mm;
@@ -113,7 +134,11 @@ void draw_station(Drawing& d, const Scene& s) {
   }
   const double base = *s.oven_base_mm;
   const double under = one_cabinet(s) && s.counter_mm ? std::min(*s.counter_mm, base) : base;
-  if (under > 0) draw_cabinet(d, s, under, s.back_mm, Role::Cabinet);
+  if (config::is_masonry(s.config.oven.kind)) {
+    if (base > 0) draw_pier(d, s, base);
+  } else if (under > 0) {
+    draw_cabinet(d, s, under, s.back_mm, Role::Cabinet);
+  }
   if (apart) draw_cabinet(d, s, *s.counter_mm, s.prep_back_mm, Role::OtherCounter);
   if (base - under > kSame_mm) {
     const std::vector<Spot> block =
@@ -155,8 +180,8 @@ Look look_of(const Scene& s) {
 void draw_look(Drawing& d, const Scene& s, const Look& look) {
   const OvenCut& cut = s.cut;
   if (look.sees) {
-    d.polygon(Role::Seen, std::array{look.eye, Spot{cut.floor_near_mm, cut.floor_mm},
-                                     look.landing});
+    d.polygon(Role::Seen,
+              std::array{look.eye, Spot{cut.floor_near_mm, cut.floor_mm}, look.landing});
   }
   if (!look.sees) {
     d.hatch(Role::Hidden, cut.hollow);
@@ -245,20 +270,26 @@ std::vector<Level> levels_of(const Scene& s, Units units, bool names) {
     if (names) text += std::string(" ") + name;
     levels.push_back({height_mm, from_x_mm, std::move(text), 0});
   };
-  const bool same = s.oven_base_mm && s.counter_mm &&
-                    std::abs(*s.oven_base_mm - *s.counter_mm) <= kSame_mm;
+  const bool same =
+      s.oven_base_mm && s.counter_mm && std::abs(*s.oven_base_mm - *s.counter_mm) <= kSame_mm;
   if (s.counter_mm && !same) {
     add(*s.counter_mm, *shown.counter_mm, s.prep_back_mm, "dough counter");
   }
   if (s.oven_base_mm && *s.oven_base_mm > 0) {
     add(*s.oven_base_mm, *shown.oven_base_mm, s.back_mm,
-        same ? "counter" : is_masonry(s.config.oven.kind) ? "slab" : "oven counter");
+        same                                     ? "counter"
+        : config::is_masonry(s.config.oven.kind) ? "slab"
+                                                 : "oven counter");
   }
   if (s.oven_base_mm) {
     add(s.cut.floor_mm, *shown.oven_floor_mm, s.config.oven.depth_mm, "oven floor");
   }
-  std::sort(levels.begin(), levels.end(),
-            [](const Level& a, const Level& b) { return a.height_mm < b.height_mm; });
+  // Lowest first; there are three at most.
+  for (std::size_t n = levels.size(); n > 1; --n) {
+    for (std::size_t k = 1; k < n; ++k) {
+      if (levels[k].height_mm < levels[k - 1].height_mm) std::swap(levels[k], levels[k - 1]);
+    }
+  }
   return levels;
 }
 

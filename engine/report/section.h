@@ -17,8 +17,8 @@ namespace hs::report {
 struct SectionView {
   std::size_t person = 0;  // who is drawn; one who does not work at the oven sees no ray
   Units units = Units::Inch;
-  double text_mm = 60;     // height of a line of text in the drawing; keeps labels apart
-  bool names = true;       // heights with their names beside the drawing; else numbers on the arrows
+  double text_mm = 60;  // height of a line of text in the drawing; keeps labels apart
+  bool names = true;    // heights with their names beside the drawing; else numbers on the arrows
   double label_room_mm = 0;  // without names: what the arrows may take right of the box
 };
 

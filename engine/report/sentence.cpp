@@ -188,7 +188,7 @@ Words direction(const Context& s, const char* more, const char* less) {
 // Under a masonry oven there is a slab, not a counter.
 Words where(const Context& s) {
   if (s.finding.where.empty()) return {};
-  const bool slab = s.finding.where == "oven counter" && is_masonry(s.config.oven.kind);
+  const bool slab = s.finding.where == "oven counter" && config::is_masonry(s.config.oven.kind);
   return std::string(slab ? "oven's slab" : s.finding.where);
 }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <string>
 
+#include "engine/reach/reach.h"
 #include "engine/report/headline.h"
 #include "engine/report/phrases.h"
 #include "engine/rules/rules.h"
@@ -81,7 +82,7 @@ std::string dough_trouble(const evaluate::CookResult& cook, Units units) {
   const double low_by_mm = cook.prep_offset_mm - band.high_mm;
   if (cook.prep_verdict == Verdict::Ok) return {};
   const bool high = high_by_mm > 0;
-  return "dough counter " + build_height(high ? high_by_mm : low_by_mm, units, true) +
+  return "dough " + build_height(high ? high_by_mm : low_by_mm, units, true) +
          (high ? " too high" : " too low");
 }
 
@@ -136,17 +137,19 @@ bool grave(const Finding& finding) {
   return rule != nullptr && rule->harm <= rules::Harm::Fall;
 }
 
-// Fails first, then what nobody knows and could hurt, then the rest in the order of harm.
+// What fails and could hurt, what nobody knows and could hurt, then the rest in the order of harm:
+// a clearance nobody has read up stands before a counter that strains a back.
 const Finding* worst_finding(const evaluate::Evaluation& e) {
   const auto first = [&e](auto&& is) -> const Finding* {
     const auto it = std::find_if(e.findings.begin(), e.findings.end(), is);
     return it == e.findings.end() ? nullptr : &*it;
   };
-  if (const Finding* f = first([](const Finding& x) { return x.verdict == Verdict::Fail; })) {
-    return f;
+  for (const Verdict verdict : {Verdict::Fail, Verdict::Unknown}) {
+    const Finding* f =
+        first([verdict](const Finding& x) { return x.verdict == verdict && grave(x); });
+    if (f != nullptr) return f;
   }
-  if (const Finding* f =
-          first([](const Finding& x) { return x.verdict == Verdict::Unknown && grave(x); })) {
+  if (const Finding* f = first([](const Finding& x) { return x.verdict == Verdict::Fail; })) {
     return f;
   }
   if (const Finding* f = first([](const Finding& x) { return x.verdict == Verdict::Warn; })) {
@@ -170,19 +173,30 @@ void add_worst(const config::Config& config, const evaluate::Evaluation& e, Unit
   if (summary.worst.empty()) summary.worst = sentence(*worst, config, e, units);
 }
 
-std::string feet_line(const evaluate::Evaluation& e, Units units) {
+// "20 in from the counter's edge".
+std::string from_edge(double mm, Units units) {
+  if (std::abs(mm) < 5) return "at the counter's edge";
+  return distance(std::abs(mm), units) +
+         (mm > 0 ? " from the counter's edge" : " under the counter's edge");
+}
+
+// Where the toes are at the distance in use, which is what the section draws, and the line that is
+// recommended where that is another one.
+std::string feet_line(const config::Config& config, const evaluate::Evaluation& e, Units units) {
   if (!e.recommended.heights.oven_base_mm) return {};
-  const double at_mm = e.recommended.feet_line_mm;
-  if (std::abs(at_mm) < 5) return "Toes at the counter's edge";
-  return "Toes " + distance(std::abs(at_mm), units) +
-         (at_mm > 0 ? " from the counter's edge" : " under the counter's edge");
+  const double used_mm = reach::feet_line_mm(config.view.standoff_mm,
+                                             config.station.oven_setback_mm, farthest_toes_mm(e));
+  const std::string used = from_edge(used_mm, units);
+  const std::string recommended = from_edge(e.recommended.feet_line_mm, units);
+  if (used == recommended) return "Toes " + used;
+  return "Toes " + used + " as you stand now; the recommended line is " + recommended;
 }
 
 // Two sentences without typographic marks, for a screen reader.
 std::string live(const config::Config& config, const evaluate::Evaluation& e, Units units,
                  const Summary& summary) {
   const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
-  const bool masonry = is_masonry(config.oven.kind);
+  const bool masonry = config::is_masonry(config.oven.kind);
   const auto spoken = [&](bool given, const std::optional<double>& used_mm,
                           const std::optional<double>& marked_at_mm) {
     if (!used_mm) return std::string("none");
@@ -217,7 +231,7 @@ Summary summary(const config::Config& config, const evaluate::Evaluation& e, Uni
         {config.cooks[i].name, cook_line(config, e.cooks[i], units), line_verdict(e, i)});
   }
   add_worst(config, e, units, s);
-  s.feet_line = feet_line(e, units);
+  s.feet_line = feet_line(config, e, units);
   s.live = live(config, e, units, s);
   return s;
 }

@@ -103,22 +103,4 @@ static_assert(rows_sound(), "a caution without text or source, or two with one i
 
 std::span<const Caution> cautions() { return kCautions; }
 
-bool applies(const Caution& caution, config::Fuel fuel) {
-  using config::Fuel;
-  switch (caution.applies) {
-    case Applies::Always:
-      return true;
-    case Applies::Gas:
-      return fuel == Fuel::Gas || fuel == Fuel::GasAndWood;
-    case Applies::Solid:
-      return fuel == Fuel::Wood || fuel == Fuel::GasAndWood || fuel == Fuel::Pellet ||
-             fuel == Fuel::Charcoal;
-    case Applies::Flame:
-      return fuel != Fuel::Electric;
-    case Applies::Electric:
-      return fuel == Fuel::Electric || fuel == Fuel::Pellet;
-  }
-  return true;
-}
-
 }  // namespace hs::rules

@@ -6,7 +6,6 @@
 #include <span>
 #include <string_view>
 
-#include "engine/config/config.h"
 #include "engine/rules/sources.h"
 
 namespace hs::rules {
@@ -30,9 +29,5 @@ struct Caution {
 
 // Worst harm first.
 std::span<const Caution> cautions();
-
-// Whether a fuel is among those that a caution is for. Pellets burn as wood does, and their feed
-// and fan need power; gas ovens may spark by battery and are not counted as powered.
-bool applies(const Caution& caution, config::Fuel fuel);
 
 }  // namespace hs::rules

@@ -1,11 +1,11 @@
 #pragma once
 // Rules about free room around the oven, what it stands on, and heat.
 
-#include "engine/rules/rules.h"
+#include "engine/rules/rule_row.h"
 
 namespace hs::rules {
 
-inline constexpr Rule kClearanceRows[] = {
+inline constexpr RuleRow kClearanceRows[] = {
     {.id = "clearance.side",
      .title = "Free room at the sides",
      .unit = Unit::Length,

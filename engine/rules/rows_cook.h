@@ -1,11 +1,11 @@
 #pragma once
 // Rules about who the cooks are: how their heights are known, children, seated cooks.
 
-#include "engine/rules/rules.h"
+#include "engine/rules/rule_row.h"
 
 namespace hs::rules {
 
-inline constexpr Rule kCookRows[] = {
+inline constexpr RuleRow kCookRows[] = {
     {.id = "cook.nobody_at_oven",
      .title = "Someone works at the oven",
      .unit = Unit::None,

@@ -1,11 +1,11 @@
 #pragma once
 // Rules about the oven's height, the dough counter's height, and a household's balance of both.
 
-#include "engine/rules/rules.h"
+#include "engine/rules/rule_row.h"
 
 namespace hs::rules {
 
-inline constexpr Rule kHeightRows[] = {
+inline constexpr RuleRow kHeightRows[] = {
     {.id = "height.hand_ceiling",
      .title = "Highest oven floor for these hands",
      .unit = Unit::Length,

@@ -1,11 +1,11 @@
 #pragma once
 // Rules about arms over counters, peels, aisles and seated cooks.
 
-#include "engine/rules/rules.h"
+#include "engine/rules/rule_row.h"
 
 namespace hs::rules {
 
-inline constexpr Rule kReachRows[] = {
+inline constexpr RuleRow kReachRows[] = {
     {.id = "reach.nearest_standoff",
      .title = "How near a body can stand",
      .unit = Unit::Length,

@@ -1,11 +1,11 @@
 #pragma once
 // Rules about what an eye sees of the oven's floor, and the bending it takes.
 
-#include "engine/rules/rules.h"
+#include "engine/rules/rule_row.h"
 
 namespace hs::rules {
 
-inline constexpr Rule kSightRows[] = {
+inline constexpr RuleRow kSightRows[] = {
     {.id = "sight.pizza_share",
      .title = "Pizza seen, standing upright",
      .unit = Unit::Share,

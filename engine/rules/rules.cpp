@@ -13,25 +13,27 @@
 namespace hs::rules {
 namespace {
 
-constexpr std::span<const Rule> kParts[] = {kSightRows, kHeightRows, kCookRows, kReachRows,
-                                            kClearanceRows};
+constexpr std::span<const RuleRow> kParts[] = {kSightRows, kHeightRows, kCookRows, kReachRows,
+                                               kClearanceRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;
-  for (const std::span<const Rule> part : kParts) count += part.size();
+  for (const std::span<const RuleRow> part : kParts) count += part.size();
   return count;
 }
 
-constexpr auto join() {
-  std::array<Rule, count_all()> all{};
+template <typename Part>
+constexpr auto each(Part (RuleRow::*part_of)() const) {
+  std::array<Part, count_all()> all{};
   std::size_t at = 0;
-  for (const std::span<const Rule> part : kParts) {
-    for (const Rule& rule : part) all[at++] = rule;
+  for (const std::span<const RuleRow> part : kParts) {
+    for (const RuleRow& row : part) all[at++] = (row.*part_of)();
   }
   return all;
 }
 
-constexpr auto kRules = join();
+constexpr auto kRules = each(&RuleRow::rule);
+constexpr auto kWords = each(&RuleRow::explanation);
 
 constexpr bool ids_unique() {
   for (std::size_t i = 0; i < kRules.size(); ++i) {
@@ -54,8 +56,11 @@ static_assert(
     "a rule cites a source that has no row, or claims to be known better than its source");
 
 constexpr bool rows_complete() {
+  for (const RuleWords& explanation : kWords) {
+    if (explanation.words.empty()) return false;
+  }
   for (const Rule& rule : kRules) {
-    if (rule.title.empty() || rule.words.empty() || rule.id.find('.') == rule.id.npos) return false;
+    if (rule.title.empty() || rule.id.find('.') == rule.id.npos) return false;
     const bool says =
         !rule.ok.empty() || !rule.warn.empty() || !rule.fail.empty() || !rule.unknown.empty();
     if (rule.finding && !says) return false;
@@ -79,6 +84,10 @@ constexpr bool holds(std::string_view list, std::string_view word) {
 
 std::span<const Rule> rules() { return kRules; }
 
+const RuleWords& words_of(const Rule& rule) {
+  return kWords[static_cast<std::size_t>(&rule - kRules.data())];
+}
+
 const Rule* find_rule(std::string_view id) {
   for (const Rule& rule : kRules) {
     if (rule.id == id) return &rule;
@@ -87,8 +96,8 @@ const Rule* find_rule(std::string_view id) {
 }
 
 bool reads(const Rule& rule, std::string_view field_rules) {
-  if (rule.inputs.empty()) return holds(field_rules, rule.id);
-  std::string_view wanted = rule.inputs;
+  std::string_view wanted = words_of(rule).inputs;
+  if (wanted.empty()) return holds(field_rules, rule.id);
   while (!wanted.empty()) {
     const std::size_t space = wanted.find(' ');
     if (holds(field_rules, wanted.substr(0, space))) return true;

@@ -3,7 +3,8 @@
 // its source and the sentences that a finding turns into.
 //
 // A Finding names its rule by id and carries numbers only. What `measured` and `limit` are is said
-// by the row's `measures` and `against`; both are in the row's unit. The sentences are templates:
+// by `measures` and `against` of its RuleWords; both are in the row's unit. The sentences are
+// templates:
 //   {cook} {measured} {limit} {margin}   the finding's own; margin without its sign
 //   {where}                              the finding's place
 //   [ ... ]                              left out when a placeholder inside it has no value
@@ -49,16 +50,21 @@ struct Rule {
   std::string_view title;  // plain, a few words
   Unit unit;
   Harm harm;
-  std::string_view measures;        // what `measured` is; empty: nothing
-  std::string_view against;         // what `limit` is; empty: nothing
   std::string_view source;          // id of a Source
   std::string_view clause;          // clause, table or chapter; may be empty
   Basis basis;                      // of this figure
-  std::string_view words;           // the formula or the rule, in words
   std::string_view ok, warn, fail;  // sentence templates; empty: this verdict is never given
   std::string_view unknown;         // empty: "<title>: not known."
-  std::string_view inputs;  // rule ids whose fields it reads; "": its own id; "-": reads no field
-  bool finding = true;      // false: explains a number, is never a finding
+  bool finding = true;              // false: explains a number, is never a finding
+};
+
+// What only an explanation prints. Kept apart, so that a program that explains nothing need not
+// carry it.
+struct RuleWords {
+  std::string_view measures;  // what `measured` is; empty: nothing
+  std::string_view against;   // what `limit` is; empty: nothing
+  std::string_view words;     // the formula or the rule, in words
+  std::string_view inputs;    // rule ids whose fields it reads; "": its own id; "-": reads no field
 };
 
 constexpr std::string_view module_of(const Rule& rule) {
@@ -67,6 +73,9 @@ constexpr std::string_view module_of(const Rule& rule) {
 
 // Every rule, by module. Ids are unique and every source id resolves (checked when compiled).
 std::span<const Rule> rules();
+
+// `rule` is one of rules().
+const RuleWords& words_of(const Rule& rule);
 
 // nullptr when there is none. About 0.3 us.
 const Rule* find_rule(std::string_view id);

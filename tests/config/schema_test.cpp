@@ -137,8 +137,8 @@ TEST_CASE("every default is within its own range and the default station is vali
     CHECK(field.min <= field.max);
     CHECK((field.quantity == Quantity::Choice) == !field.choices.empty());
     CHECK_FALSE(field.label.empty());
-    CHECK_FALSE(field.question.empty());
-    CHECK_FALSE(field.measure.empty());
+    CHECK_FALSE(config::help_of(field).question.empty());
+    CHECK_FALSE(config::help_of(field).measure.empty());
     if (is_number(field.quantity)) {
       CHECK(field.step > 0);
       CHECK(quantised(field.quantity, field.min) == field.min);
@@ -173,8 +173,9 @@ TEST_CASE("the field reference has every row of the table", "[config][schema]") 
     CHECK(row.find("choices")->items.size() == field.choices.size());
     CHECK(row.find("step")->kind ==
           (is_number(field.quantity) ? Node::Kind::Number : Node::Kind::Null));
-    const auto words = std::count(field.rules.begin(), field.rules.end(), ' ');
+    const auto words =
+        std::count(config::help_of(field).rules.begin(), config::help_of(field).rules.end(), ' ');
     CHECK(row.find("rules")->items.size() ==
-          (field.rules.empty() ? 0 : static_cast<std::size_t>(words) + 1));
+          (config::help_of(field).rules.empty() ? 0 : static_cast<std::size_t>(words) + 1));
   }
 }

@@ -64,7 +64,7 @@ TEST_CASE("hatch lines fill a polygon at their spacing and nowhere else", "[repo
 
 TEST_CASE("a hatch leaves the bay of a hollow polygon free", "[report][drawing]") {
   // A U: its bay is x 40..60 above y 20.
-  const std::array u{Spot{0, 0},    Spot{100, 0}, Spot{100, 100}, Spot{60, 100},
+  const std::array u{Spot{0, 0},   Spot{100, 0}, Spot{100, 100}, Spot{60, 100},
                      Spot{60, 20}, Spot{40, 20}, Spot{40, 100},  Spot{0, 100}};
   std::vector<Spot> ends;
   hatch_lines(u, 7, 0, ends);

@@ -21,7 +21,7 @@ json built(Units units) {
   return json::parse(report::page_json(config, test::hand_built_evaluation(config), units));
 }
 
-const json& section(const json& page, const std::string& id) {
+const json& section(const json& page, const char* id) {
   for (const json& each : page.at("sections")) {
     if (each.at("id") == id) return each;
   }
@@ -135,9 +135,9 @@ TEST_CASE("a field's value is told in the person's units", "[report][page]") {
   CHECK(told("oven.floor_temp_c", Units::Millimetre) == "450 \u00B0C");
   CHECK(told("oven.floor_temp_c", Units::Inch) == "842 \u00B0F");
   CHECK(told("oven.mass_kg", Units::Inch) == "100 lb");
-  CHECK(told("oven.kind", Units::Inch) == "tabletop gas large");
+  CHECK(told("oven.kind", Units::Inch) == "Large tabletop, gas");
   CHECK(told("cooks[].seated", Units::Inch) == "no");
-  CHECK(told("cooks[].at", Units::Inch) == "both");
+  CHECK(told("cooks[].at", Units::Inch) == "Oven and dough counter");
   CHECK(told("station.counter_height_mm", Units::Inch) == "the recommended one");
   CHECK(told("oven.listed_clearance.side_mm", Units::Inch) == "not known");
   CHECK(told("weights.worst_off", Units::Inch) == "50 %");

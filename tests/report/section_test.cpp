@@ -184,8 +184,7 @@ TEST_CASE("the heights stand beside the drawing in the person's units", "[report
   config.station.arrangement = config::Arrangement::OneLevel;
   config.station.counter_height_mm.reset();
   const evaluate::Evaluation level = evaluate::evaluate(config);
-  const std::vector<std::string> all =
-      labels(section(config, level, {.units = Units::Millimetre}));
+  const std::vector<std::string> all = labels(section(config, level, {.units = Units::Millimetre}));
   CHECK(std::count(all.begin(), all.end(), "1080 mm counter") == 1);
 }
 
@@ -314,11 +313,11 @@ TEST_CASE("the limiting edge is the one the ray grazes", "[report][oven_cut]") {
   const OvenCut cut = oven_cut(config.oven, g, 900);
   // A flat ray from far away is limited by the inner opening, which is the lower one; a ray from an
   // eye close above by the outer one.
-  const Spot inner = limiting_edge(cut, g, {-3000, cut.floor_mm + 900},
-                                   {g.floor.far_mm, cut.floor_mm});
+  const Spot inner =
+      limiting_edge(cut, g, {-3000, cut.floor_mm + 900}, {g.floor.far_mm, cut.floor_mm});
   CHECK_THAT(inner.x_mm, WithinAbs(g.throat_mm, kDrawn));
-  const Spot outer = limiting_edge(cut, g, {-150, cut.floor_mm + 900},
-                                   {g.throat_mm + 10, cut.floor_mm});
+  const Spot outer =
+      limiting_edge(cut, g, {-150, cut.floor_mm + 900}, {g.throat_mm + 10, cut.floor_mm});
   CHECK_THAT(outer.x_mm, WithinAbs(0, kDrawn));
 }
 

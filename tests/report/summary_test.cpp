@@ -25,7 +25,7 @@ TEST_CASE("the two heights come first, each with its band and reason", "[report]
   CHECK(s.headlines[0].id == "oven_counter");
   CHECK(s.headlines[0].label == "Oven counter");
   CHECK(s.headlines[0].value == "42\u00BC in");
-  CHECK(s.headlines[0].band == "41\u00BD to 42\u00BC in keeps everyone");
+  CHECK(s.headlines[0].band == "41\u00BD to 42\u00BC in suits everyone");
   CHECK(s.headlines[0].note == "recommended: as high as Ana's hands allow");
   CHECK(s.headlines[0].why == "height.hand_ceiling");
   CHECK(s.headlines[0].verdict == Verdict::Ok);
@@ -35,7 +35,7 @@ TEST_CASE("the two heights come first, each with its band and reason", "[report]
   CHECK(s.headlines[1].verdict == Verdict::Warn);
   const Summary metric = built(Units::Millimetre);
   CHECK(metric.headlines[0].value == "1075 mm");
-  CHECK(metric.headlines[0].band == "1055 to 1075 mm keeps everyone");
+  CHECK(metric.headlines[0].band == "1055 to 1075 mm suits everyone");
   CHECK(metric.headlines[1].value == "910 mm");
 }
 
@@ -45,7 +45,7 @@ TEST_CASE("each cook has one line", "[report][summary]") {
   CHECK(s.cooks[0].name == "Ana");
   CHECK(s.cooks[0].line == "sees 76 % of the pizza; step back 7 in to see it all");
   CHECK(s.cooks[0].verdict == Verdict::Warn);
-  CHECK(s.cooks[1].line == "dough counter 2 in too high");
+  CHECK(s.cooks[1].line == "dough 2 in too high");
   CHECK(s.cooks[1].verdict == Verdict::Warn);
 }
 
@@ -94,7 +94,7 @@ TEST_CASE("a person's own height is told against the recommendation", "[report][
   CHECK(headline.value == "44\u215B in");
   CHECK(headline.note == "yours: 1\u00BE in above recommended");
   CHECK(headline.why == "height.given");
-  CHECK(headline.band == "41\u00BD to 42\u00BC in keeps everyone");
+  CHECK(headline.band == "41\u00BD to 42\u00BC in suits everyone");
   config.station.oven_base_height_mm = 1075;
   e.used.oven_base_mm = 1075;
   e.used.oven_floor_mm = 1225;
@@ -109,7 +109,7 @@ TEST_CASE("a masonry oven is told by its floor, the slab in the note", "[report]
   CHECK(headline.label == "Oven floor");
   CHECK(headline.value == "1225 mm");
   CHECK(headline.note == "slab at 1075 mm; recommended: as high as Ana's hands allow");
-  CHECK(headline.band == "1205 to 1225 mm keeps everyone");
+  CHECK(headline.band == "1205 to 1225 mm suits everyone");
 }
 
 TEST_CASE("marks pass the hands' ceiling by 3 mm at most and a cover's by nothing",
@@ -169,19 +169,25 @@ TEST_CASE("with nobody at the oven there is a dash and a reason", "[report][summ
 }
 
 TEST_CASE("the feet line is measured from the counter's edge", "[report][summary]") {
-  CHECK(built(Units::Inch).feet_line == "Toes 26 in from the counter's edge");
-  const config::Config config = test::hand_built_config();
+  // In use 700 - 80 - 130 = 490 mm, which the section draws; recommended 670 mm.
+  CHECK(built(Units::Inch).feet_line ==
+        "Toes 19 in from the counter's edge as you stand now; the recommended line is 26 in from "
+        "the counter's edge");
+  config::Config config = test::hand_built_config();
   evaluate::Evaluation e = test::hand_built_evaluation(config);
-  e.recommended.feet_line_mm = -60;
-  CHECK(report::summary(config, e, Units::Millimetre).feet_line ==
-        "Toes 60 mm under the counter's edge");
-  e.recommended.feet_line_mm = 2;
-  CHECK(report::summary(config, e, Units::Millimetre).feet_line == "Toes at the counter's edge");
+  const auto line = [&](double standoff_mm, double recommended_mm) {
+    config.view.standoff_mm = standoff_mm;
+    e.recommended.feet_line_mm = recommended_mm;
+    return report::summary(config, e, Units::Millimetre).feet_line;
+  };
+  CHECK(line(700, 490) == "Toes 490 mm from the counter's edge");
+  CHECK(line(150, -60) == "Toes 60 mm under the counter's edge");
+  CHECK(line(212, 2) == "Toes at the counter's edge");
 }
 
 TEST_CASE("what is read aloud has no typographic fractions", "[report][summary]") {
   CHECK(
       built(Units::Inch).live ==
       "Oven counter 42 1/4 in, dough counter 35 3/4 in. Ana sees 76 % of the pizza; step back 7 in "
-      "to see it all; Ben: dough counter 2 in too high.");
+      "to see it all; Ben: dough 2 in too high.");
 }

@@ -6,6 +6,7 @@
 
 #include "catch_amalgamated.hpp"
 #include "engine/config/fields.h"
+#include "engine/report/cited.h"
 #include "engine/rules/cautions.h"
 #include "engine/rules/rules.h"
 #include "engine/rules/sources.h"
@@ -65,7 +66,7 @@ TEST_CASE("each rule belongs to a module of the engine", "[rules]") {
 
 TEST_CASE("every rule that a field names exists", "[rules][config]") {
   for (const Field& field : fields()) {
-    for (const std::string& id : words_of(field.rules)) {
+    for (const std::string& id : words_of(hs::config::help_of(field).rules)) {
       CAPTURE(field.path, id);
       CHECK(find_rule(id) != nullptr);
     }
@@ -76,13 +77,14 @@ TEST_CASE("every rule reads a field, unless it says that it reads none", "[rules
   for (const Rule& rule : rules()) {
     CAPTURE(rule.id);
     int read = 0;
-    for (const Field& field : fields()) read += reads(rule, field.rules) ? 1 : 0;
-    CHECK((read > 0) == (rule.inputs != "-"));
-    for (const std::string& id : words_of(rule.inputs)) {
+    for (const Field& field : fields())
+      read += reads(rule, hs::config::help_of(field).rules) ? 1 : 0;
+    CHECK((read > 0) == (hs::rules::words_of(rule).inputs != "-"));
+    for (const std::string& id : words_of(hs::rules::words_of(rule).inputs)) {
       if (id == "-") continue;
       bool named = false;
       for (const Field& field : fields()) {
-        const auto ids = words_of(field.rules);
+        const auto ids = words_of(hs::config::help_of(field).rules);
         named |= std::find(ids.begin(), ids.end(), id) != ids.end();
       }
       CAPTURE(id);
@@ -116,13 +118,13 @@ TEST_CASE("sentences use only placeholders that are filled, and end as sentences
         CAPTURE(name);
         CHECK(kBlanks.count(name) == 1);
         // Numbers that the row says nothing about are never filled.
-        if (name == "measured") CHECK_FALSE(rule.measures.empty());
-        if (name == "limit") CHECK_FALSE(rule.against.empty());
+        if (name == "measured") CHECK_FALSE(hs::rules::words_of(rule).measures.empty());
+        if (name == "limit") CHECK_FALSE(hs::rules::words_of(rule).against.empty());
       }
       CHECK(open == 0);
       if (!text.empty()) CHECK(text.back() == '.');
     }
-    CHECK(rule.words.back() == '.');
+    CHECK(hs::rules::words_of(rule).words.back() == '.');
     CHECK(rule.title.back() != '.');
   }
 }
@@ -168,7 +170,7 @@ TEST_CASE("every fuel gets the cautions that belong to it", "[rules][caution]") 
   const auto told = [](Fuel fuel) {
     std::set<std::string> ids;
     for (const Caution& caution : cautions()) {
-      if (applies(caution, fuel)) ids.emplace(caution.id);
+      if (hs::report::applies(caution, fuel)) ids.emplace(caution.id);
     }
     return ids;
   };

@@ -1,0 +1,9 @@
+// Every test of the real page, in one process with one server and one Chromium.
+import './cases/theme.mjs';
+import './cases/opening.mjs';
+import './cases/controls.mjs';
+import './cases/link.mjs';
+import './cases/forms.mjs';
+import './cases/sheets.mjs';
+import './cases/fallback.mjs';
+import './cases/pictures.mjs';

@@ -1,0 +1,134 @@
+// What the browser tests share: one server and one Chromium for all of them, and hands.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { after } from 'node:test';
+import { openPage, pageFolder, phone, root, startWorld } from './browser.mjs';
+
+export { keepPicture, phone, root } from './browser.mjs';
+
+// Another build of the page can be tested by naming its folder.
+export const world = await startWorld(process.env.HEARTHSIGHT_PAGE || pageFolder);
+after(() => world.close());
+
+export const devices = {
+  phone,
+  tallPhone: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 3, isMobile: true, hasTouch: true },
+  sidePhone: { viewport: { width: 844, height: 390 }, deviceScaleFactor: 3, isMobile: true, hasTouch: true },
+  tablet: { viewport: { width: 768, height: 1024 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
+  desktop: { viewport: { width: 1280, height: 800 }, deviceScaleFactor: 1 },
+};
+
+// The four main controls of the first screen.
+export const mainFields = ['oven.kind', 'station.oven_base_height_mm', 'view.standoff_mm', 'station.prep_depth_mm'];
+
+// Opens the page, runs `body`, and fails when the page logged an error or broke its own policy.
+export async function withPage(options, body) {
+  const { before, allowed = [], ...rest } = options;
+  const context = rest.context || await world.browser.newContext({ ...(rest.device || phone), ...rest.extra });
+  await context.addInitScript(() => {
+    globalThis.policyViolations = [];
+    addEventListener('securitypolicyviolation', (event) => {
+      globalThis.policyViolations.push(`${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  if (before) await context.addInitScript(before);
+  const { page, errors } = await openPage(world, { fragment: rest.fragment, context });
+  // The document comes a moment after the picture.
+  await page.waitForFunction(() => !document.getElementById('panels').hidden);
+  try {
+    await body(page, context);
+    assert.deepEqual(await page.evaluate(() => globalThis.policyViolations), []);
+    assert.deepEqual(errors.filter((text) => !allowed.some((pattern) => pattern.test(text))), []);
+  } finally {
+    if (rest.context) await page.close(); else await context.close();
+  }
+}
+
+export const snapshot = (page) => page.evaluate(() => globalThis.hearthsight.snapshot());
+export const fragment = (page) => page.evaluate(() => location.hash.slice(1));
+
+// The config leaves out what equals its default; two of them differ in a field or they do not.
+export const at = (config, field) => field.split('.').reduce((part, key) => part?.[key], config);
+export function without(config, field) {
+  const rest = structuredClone(config);
+  const [section, key] = field.split('.');
+  if (rest[section]) delete rest[section][key];
+  if (rest[section] && Object.keys(rest[section]).length === 0) delete rest[section];
+  return rest;
+}
+
+export async function item(page, id) {
+  const { items } = await snapshot(page);
+  const found = items.find((one) => one.id === id);
+  assert.ok(found, `${id} is not on the screen; there are ${items.map((one) => one.id).join(' ')}`);
+  return found;
+}
+
+export const middle = ({ rect: [x, y, w, h] }) => [x + w / 2, y + h / 2];
+
+// Waits until the page has drawn what it wanted and the document has followed.
+export async function settle(page) {
+  // On a busy machine even the first frame may be late.
+  await page.evaluate(() => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); }));
+  let last = -1;
+  for (let i = 0; i < 100; ++i) {
+    const frame = await page.evaluate(() => globalThis.hearthsight.snapshot().frame);
+    if (frame === last) return;
+    last = frame;
+    await page.waitForTimeout(120);
+  }
+  assert.fail('the page never comes to rest');
+}
+
+// Real touch events; Playwright's own tap is one of them, but it cannot drag.
+export async function drag(page, points) {
+  const session = await page.context().newCDPSession(page);
+  const send = (type, touchPoints) => session.send('Input.dispatchTouchEvent', { type, touchPoints });
+  const [first, ...rest] = points.map(([x, y]) => ({ x, y }));
+  await send('touchStart', [first]);
+  await page.waitForTimeout(60);
+  for (const point of rest) {
+    await send('touchMove', [point]);
+    await page.waitForTimeout(30);
+  }
+  await page.waitForTimeout(60);
+  await send('touchEnd', []);
+  await session.detach();
+}
+
+export async function tap(page, [x, y]) {
+  await drag(page, [[x, y]]);
+  await settle(page);
+}
+
+// A sheet by its word in the bar.
+export async function openSheet(page, name) {
+  const button = page.locator(`#bar [data-sheet="${name}"]`);
+  await button.click();
+  await page.locator(`#panel-${name}`).waitFor({ state: 'visible' });
+}
+
+// How many different colours the canvas shows at 64 by 64 places: a blank one has a single colour.
+export async function colours(page) {
+  const shot = await page.locator('#canvas').screenshot();
+  return page.evaluate(async (bytes) => {
+    const bitmap = await createImageBitmap(new Blob([new Uint8Array(bytes)], { type: 'image/png' }));
+    const copy = new OffscreenCanvas(64, 64).getContext('2d');
+    copy.imageSmoothingEnabled = false;
+    copy.drawImage(bitmap, 0, 0, 64, 64);
+    const { data } = copy.getImageData(0, 0, 64, 64);
+    const seen = new Set();
+    for (let i = 0; i < data.length; i += 4) seen.add((data[i] << 16) | (data[i + 1] << 8) | data[i + 2]);
+    return seen.size;
+  }, [...shot]);
+}
+
+// What the command line says about the same link; null where it is not built.
+export function evaluateNatively(link) {
+  const program = path.join(root, 'build/native/hearthsight');
+  if (!existsSync(program)) return null;
+  const config = execFileSync(program, ['from-link', link]);
+  return JSON.parse(execFileSync(program, ['evaluate', '-'], { input: config, maxBuffer: 1 << 26 }));
+}
