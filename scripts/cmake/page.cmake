@@ -2,20 +2,6 @@
 find_program(HEARTHSIGHT_NODE node REQUIRED)
 set(HEARTHSIGHT_LIB "${CMAKE_SOURCE_DIR}/scripts/lib")
 
-# Debian's package says where its font and licence are; other systems set these two by hand.
-execute_process(COMMAND dpkg -L fonts-dejavu-core
-  OUTPUT_VARIABLE listing ERROR_QUIET OUTPUT_STRIP_TRAILING_WHITESPACE)
-string(REGEX MATCH "[^\n]*/DejaVuSans\\.ttf" font "${listing}")
-string(REGEX MATCH "[^\n]*/copyright" font_licence "${listing}")
-get_filename_component(font_folder "${font}" DIRECTORY)
-set(HEARTHSIGHT_FONT_DIR "${font_folder}" CACHE PATH "Folder of DejaVuSans.ttf and DejaVuSans-Bold.ttf")
-set(HEARTHSIGHT_FONT_LICENCE "${font_licence}" CACHE FILEPATH "Licence text of that font")
-foreach(file "${HEARTHSIGHT_FONT_DIR}/DejaVuSans.ttf" "${HEARTHSIGHT_FONT_LICENCE}")
-  if(NOT EXISTS "${file}")
-    message(FATAL_ERROR "The font DejaVu Sans or its licence is missing ('${file}'): run scripts/setup (Debian package: fonts-dejavu-core)")
-  endif()
-endforeach()
-
 # The characters that the page shows. It draws text at any size itself, so hinting and layout
 # tables are left out.
 set(characters
@@ -35,24 +21,32 @@ set(characters
   U+26A0         # warning sign
   U+2713-2717)   # check and cross
 list(JOIN characters "," characters)
+# What is set in bold: our own words and heights. The canvas takes all else, a name's accents for
+# one, from the regular face.
+set(bold_characters
+  U+20-7E
+  U+B0,U+B2-B3,U+B9,U+BC-BE  # degree, superscripts, quarters
+  U+2013,U+2032-2033         # range, feet and inches
+  U+2044,U+2070,U+2074-2079,U+2080-2089,U+215B-215E)
+list(JOIN bold_characters "," bold_characters)
 
 find_program(HEARTHSIGHT_PYFTSUBSET pyftsubset)
 if(NOT HEARTHSIGHT_PYFTSUBSET)
   message(FATAL_ERROR "pyftsubset is missing: run scripts/setup (Debian package: fonttools)")
 endif()
-function(subset_font variable source)
+function(subset_font variable source characters)
   set(out "${CMAKE_BINARY_DIR}/fonts/${source}")
   add_custom_command(OUTPUT "${out}"
     COMMAND "${CMAKE_COMMAND}" -E make_directory "${CMAKE_BINARY_DIR}/fonts"
     COMMAND "${HEARTHSIGHT_PYFTSUBSET}" "${HEARTHSIGHT_FONT_DIR}/${source}" "--output-file=${out}"
             "--unicodes=${characters}" --no-hinting --layout-features= --notdef-outline
-            --name-IDs=0,1,2 --drop-tables+=FFTM,GDEF,GSUB,GPOS,kern,gasp
+            --name-IDs=0 --drop-tables+=FFTM,GDEF,GSUB,GPOS,kern,gasp
     DEPENDS "${HEARTHSIGHT_FONT_DIR}/${source}"
     COMMENT "Subsetting ${source}" VERBATIM)
   set(${variable} "${out}" PARENT_SCOPE)
 endfunction()
-subset_font(HEARTHSIGHT_FONT_SANS DejaVuSans.ttf)
-subset_font(HEARTHSIGHT_FONT_SANS_BOLD DejaVuSans-Bold.ttf)
+subset_font(HEARTHSIGHT_FONT_SANS DejaVuSans.ttf "${characters}")
+subset_font(HEARTHSIGHT_FONT_SANS_BOLD DejaVuSans-Bold.ttf "${bold_characters}")
 # A target makes the files known in every folder below.
 add_custom_target(hearthsight_fonts DEPENDS "${HEARTHSIGHT_FONT_SANS}" "${HEARTHSIGHT_FONT_SANS_BOLD}")
 
@@ -74,17 +68,23 @@ add_custom_command(OUTPUT "${HEARTHSIGHT_NOTICES}"
   COMMENT "Writing the third-party notices" VERBATIM)
 add_custom_target(hearthsight_notices DEPENDS "${HEARTHSIGHT_NOTICES}")
 
-# hearthsight_page(<name> <program> <folder> <root of the static files> <static files...>)
-function(hearthsight_page name program folder static_root)
+# hearthsight_page(<name> <programs> <folder> <root of the static files> <static files...>)
+function(hearthsight_page name programs folder static_root)
   set(list_file "${CMAKE_CURRENT_BINARY_DIR}/${name}.files")
   list(JOIN ARGN "\n" lines)
   file(CONFIGURE OUTPUT "${list_file}" CONTENT "${lines}\n")
+  set(scripts "")
+  foreach(program IN LISTS programs)
+    list(APPEND scripts "$<TARGET_FILE:${program}>")
+  endforeach()
+  list(JOIN scripts "|" joined)
   add_custom_command(OUTPUT "${folder}/index.html"
     COMMAND "${HEARTHSIGHT_NODE}" "${HEARTHSIGHT_LIB}/assemble_page.mjs"
             --out "${folder}" --root "${static_root}" --files "${list_file}"
-            --program "$<TARGET_FILE:${program}>" --notices "${HEARTHSIGHT_NOTICES}"
-    DEPENDS ${program} "$<TARGET_FILE:${program}>" "${HEARTHSIGHT_LIB}/assemble_page.mjs"
-            "${HEARTHSIGHT_NOTICES}" "${list_file}" ${ARGN}
-    COMMENT "Assembling ${folder}" VERBATIM)
+            --programs "${joined}" --notices "${HEARTHSIGHT_NOTICES}"
+            "$<$<NOT:$<CONFIG:Debug>>:--compiler;${HEARTHSIGHT_LIB}/bin/closure-compiler>"
+    DEPENDS ${programs} ${scripts} "${HEARTHSIGHT_LIB}/assemble_page.mjs"
+            "${HEARTHSIGHT_LIB}/bundle.mjs" "${HEARTHSIGHT_NOTICES}" "${list_file}" ${ARGN}
+    COMMENT "Assembling ${folder}" COMMAND_EXPAND_LISTS VERBATIM)
   add_custom_target(${name} DEPENDS "${folder}/index.html")
 endfunction()

@@ -7,6 +7,7 @@
 import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { bundleModules, smallScript, smallStyle } from './bundle.mjs';
 
 const options = {};
 for (let i = 2; i < process.argv.length; i += 2) options[process.argv[i].slice(2)] = process.argv[i + 1];
@@ -22,34 +23,56 @@ const keepsItsName = (name) =>
 
 const files = readFileSync(options.files, 'utf8').split('\n').filter(Boolean)
   .map((file) => ({ name: path.relative(options.root, file).split(path.sep).join('/'), file }));
-const wasm = options.program.replace(/\.js$/, '.wasm');
-for (const file of [options.program, wasm]) {
+const programs = options.programs.split('|');
+for (const file of programs.flatMap((script) => [script, script.replace(/\.js$/, '.wasm')])) {
   // A failed link can leave the wasm behind without its script.
   if (!existsSync(file)) fail(`${file} was not made`);
   files.push({ name: path.basename(file), file });
 }
 
+// With a compiler (a page that ships): scripts and styles become small, and modules few.
+let dropped = new Set();
+if (options.compiler) {
+  const byName = new Map(files.map((entry) => [entry.name, entry]));
+  const first = byName.get('js/main.js');
+  const later = byName.get('js/document.js');
+  if (first && later) {
+    const { texts, parts } = bundleModules(options.compiler, first.file, later.file);
+    for (const name of ['main', 'document']) byName.get(`js/${name}.js`).text = texts.get(`${name}.js`);
+    dropped = new Set(files.filter(({ file, text }) => parts.includes(file) && text === undefined).map(({ name }) => name));
+  }
+  const ours = ({ file, text }) => file.startsWith(options.root + path.sep) && text === undefined;
+  for (const entry of files.filter(ours)) {
+    if (entry.name.endsWith('.css')) entry.text = smallStyle(readFileSync(entry.file, 'utf8'));
+    if (entry.name.endsWith('.js')) entry.text = dropped.has(entry.name) ? '' : smallScript(options.compiler, entry.file);
+  }
+}
+const content = ({ file, text }) => text ?? readFileSync(file);
+
 const top = files.filter(({ name }) => keepsItsName(name));
-const rest = files.filter(({ name }) => !keepsItsName(name));
+const rest = files.filter(({ name }) => !keepsItsName(name) && !dropped.has(name));
 if (!top.some(({ name }) => name === 'index.html')) fail('index.html is missing');
 
 const hash = createHash('sha256');
-for (const { name, file } of rest.sort((a, b) => (a.name < b.name ? -1 : 1))) {
-  hash.update(`${name}\0`).update(readFileSync(file)).update('\0');
+for (const entry of rest.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+  hash.update(`${entry.name}\0`).update(content(entry)).update('\0');
 }
 const folder = `v-${hash.digest('hex').slice(0, 12)}`;
 
 const placed = new Set(rest.map(({ name }) => name));
 const reference = /((?:src|href|content|data-[a-z-]+)\s*=\s*")(?:\.\/)?([^"#?:]+)(")/g;
-const rewrite = (text) => text.replace(reference, (whole, before, name, after) =>
-  placed.has(name) ? `${before}${folder}/${name}${after}` : whole);
+// A hint to fetch what went into another file is out of place.
+const hint = /<link rel="modulepreload" href="([^"]+)">\n/g;
+const rewrite = (text) => text.replace(hint, (whole, name) => (dropped.has(name) ? '' : whole))
+  .replace(reference, (whole, before, name, after) =>
+    (placed.has(name) ? `${before}${folder}/${name}${after}` : whole));
 
 // A page that is being served stays whole until the new files are there.
 mkdirSync(path.join(options.out, folder), { recursive: true });
-for (const { name, file } of rest) {
-  const target = path.join(options.out, folder, name);
+for (const entry of rest) {
+  const target = path.join(options.out, folder, entry.name);
   mkdirSync(path.dirname(target), { recursive: true });
-  copyFileSync(file, target);
+  writeFileSync(target, content(entry));
 }
 const wanted = new Set([folder, 'notices.txt']);
 copyFileSync(options.notices, path.join(options.out, 'notices.txt'));

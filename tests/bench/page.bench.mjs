@@ -68,7 +68,7 @@ const seconds = (ms) => `${(ms / 1000).toFixed(2)} s`;
 const verdict = (value, limit) => (value <= limit ? 'met' : 'MISSED');
 
 const sites = {
-  page: await serve(path.join(root, 'build/web')),
+  page: await serve(process.env.HEARTHSIGHT_PAGE || path.join(root, 'build/web')),
   empty: await serve(path.join(root, 'build/empty-page')),
 };
 const browser = await launchChromium();

@@ -170,3 +170,19 @@ test('a mouse drags a control and the wheel breaks nothing', async () => {
     assert.notEqual(at((await snapshot(page)).config, 'view.standoff_mm'), at(before, 'view.standoff_mm'));
   });
 });
+
+test('who looks is one choice: taken on the canvas or in the form, both show it', async () => {
+  await withPage({ device: devices.desktop }, async (page) => {
+    await settle(page);
+    const chosen = () => page.locator('#looking').inputValue();
+    assert.equal(await chosen(), '0');
+    const [x, y] = middle(await item(page, 'action:person'));
+    await page.mouse.click(x, y);
+    await page.waitForFunction(() => document.getElementById('looking').value === '1');
+    const shown = (await item(page, 'action:person')).label;
+    await page.locator('#looking').selectOption('0');
+    await settle(page);
+    assert.notEqual((await item(page, 'action:person')).label, shown);
+    assert.equal(await chosen(), '0');
+  });
+});

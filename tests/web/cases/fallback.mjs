@@ -1,7 +1,7 @@
 // No WebGL: the document is the page, with every control and every number.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, keepPicture, mainFields, settle, snapshot, withPage } from '../support/page.mjs';
+import { devices, fromDesk, keepPicture, mainFields, settle, snapshot, withPage } from '../support/page.mjs';
 
 // The context is refused as a browser without WebGL refuses it.
 const without = () => {
@@ -17,10 +17,7 @@ for (const device of [devices.phone, devices.desktop]) {
   test(`without WebGL every control and number is in the document, ${device.viewport.width} px`, async () => {
     await withPage({ device, before: without, allowed }, async (page) => {
       assert.ok(!await page.locator('#canvas').isVisible());
-      const told = await page.evaluate(() => {
-        const module = globalThis.Module;
-        return JSON.parse(module.UTF8ToString(module._hs_page_json()));
-      });
+      const told = await fromDesk(page, 'page_json');
       const text = await page.locator('#panels').evaluate((element) => element.textContent);
       for (const { label, value, band, note } of told.headlines) {
         for (const part of [label, value, band, note]) assert.ok(text.includes(part), part);

@@ -1,7 +1,7 @@
 // The forms: everything that is typed, made from the field table.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, openSheet, settle, snapshot, withPage } from '../support/page.mjs';
+import { devices, fromDesk, openSheet, settle, snapshot, withPage } from '../support/page.mjs';
 
 const wide = { device: devices.desktop };
 const openAll = (page) => page.evaluate(() => {
@@ -47,10 +47,7 @@ test('no input is smaller than 16 px, which would make a phone zoom', async () =
 test('every field of the table has its control, with a question, and help where there is some', async () => {
   await withPage(wide, async (page) => {
     const { config } = await snapshot(page);
-    const rows = await page.evaluate(() => {
-      const module = globalThis.Module;
-      return JSON.parse(module.UTF8ToString(module._hs_fields_json())).fields;
-    });
+    const rows = (await fromDesk(page, 'fields_json')).fields;
     for (const row of rows) {
       for (let i = 0; i < (row.path.includes('[]') ? config.cooks.length : 1); ++i) {
         const root = field(page, row.path.replace('[]', `.${i}`));

@@ -46,6 +46,19 @@ export async function withPage(options, body) {
   }
 }
 
+// What a fresh copy of the document's program (web/desk) says of the page's present station.
+export const fromDesk = (page, name) => page.evaluate(async (call) => {
+  const main = globalThis.Module;
+  const place = new URL('desk.js', document.querySelector('script[src$="hearthsight.js"]').src);
+  const desk = await (await import(place.href)).default();
+  const link = main.UTF8ToString(main._hs_link());
+  const pointer = desk._malloc(link.length + 1);
+  desk.stringToUTF8(link, pointer, link.length + 1);
+  desk._dk_set_units(main._hs_units());
+  desk._dk_open_link(pointer);
+  return JSON.parse(desk.UTF8ToString(desk[`_dk_${call}`]()));
+}, name);
+
 export const snapshot = (page) => page.evaluate(() => globalThis.hearthsight.snapshot());
 export const fragment = (page) => page.evaluate(() => location.hash.slice(1));
 

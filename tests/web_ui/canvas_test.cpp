@@ -1,0 +1,594 @@
+// The canvas without GL and browser: a null renderer, fixed sizes, fingers and keys by hand.
+
+#include "web/app/canvas.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <memory>
+#include <sstream>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "catch_amalgamated.hpp"
+#include "engine/config/fields.h"
+#include "imgui.h"
+#include "imgui_internal.h"
+#include "web/app/panels.h"
+#include "web/session/presets.h"
+
+using namespace hs;
+using namespace hs::web;
+
+namespace {
+
+std::string read_file(const std::string& path) {
+  std::ifstream in(path, std::ios::binary);
+  std::stringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+const std::string& font(const char* name) {
+  static const std::string regular = read_file(HEARTHSIGHT_FONT_DIR "/DejaVuSans.ttf");
+  static const std::string bold = read_file(HEARTHSIGHT_FONT_DIR "/DejaVuSans-Bold.ttf");
+  const std::string& bytes = std::string(name) == "bold" ? bold : regular;
+  if (bytes.empty()) throw std::runtime_error("DejaVu Sans is not in " HEARTHSIGHT_FONT_DIR);
+  return bytes;
+}
+
+struct Size {
+  float width, height;
+};
+// Canvas sizes: phones upright and across, a narrow one, tablets, the left of a wide screen.
+constexpr Size kSizes[] = {{390, 604}, {390, 844}, {320, 512}, {360, 584}, {412, 760},
+                           {746, 390}, {640, 360}, {768, 968}, {736, 800}, {900, 760}};
+
+// What a person at the canvas does. Draws until it is at rest after each act.
+class Screen {
+ public:
+  explicit Screen(Size size = kSizes[0]) : canvas_(session, view, font("regular"), font("bold")) {
+    ImGui::GetIO().BackendFlags |= ImGuiBackendFlags_RendererHasTextures;
+    resize(size);
+  }
+  ~Screen() {
+    for (ImTextureData* texture : ImGui::GetPlatformIO().Textures) {
+      texture->SetTexID(ImTextureID_Invalid);
+      texture->SetStatus(ImTextureStatus_Destroyed);
+    }
+  }
+
+  void resize(Size size) {
+    size_ = size;
+    canvas_.resize(size.width, size.height, 2, {});
+    rest();
+  }
+
+  // The number of frames it took.
+  int rest() {
+    for (int frames = 1; frames <= 40; ++frames) {
+      if (step() == 0) return frames;
+    }
+    FAIL("the canvas does not come to rest");
+    return 0;
+  }
+  int step() {
+    time_ms_ += 16;
+    const int wanted = canvas_.frame(time_ms_);
+    for (ImTextureData* texture : ImGui::GetPlatformIO().Textures) {
+      if (texture->Status == ImTextureStatus_WantDestroy) {
+        texture->SetTexID(ImTextureID_Invalid);
+        texture->SetStatus(ImTextureStatus_Destroyed);
+      } else if (texture->Status != ImTextureStatus_OK) {
+        texture->SetTexID(1);
+        texture->SetStatus(ImTextureStatus_OK);
+      }
+    }
+    return wanted;
+  }
+
+  Rect rect(const std::string& id) const {
+    const Item* item = canvas_.items().find(id);
+    if (!item) throw std::runtime_error("no item " + id);
+    return item->rect;
+  }
+  std::string value(const std::string& id) const { return canvas_.items().find(id)->value; }
+  bool has(const std::string& id) const { return canvas_.items().find(id) != nullptr; }
+
+  void down(float x, float y, int id = 1) { canvas_.pointer(PointerKind::Down, id, true, x, y); }
+  void move(float x, float y, int id = 1) { canvas_.pointer(PointerKind::Move, id, true, x, y); }
+  void up(float x, float y, int id = 1) { canvas_.pointer(PointerKind::Up, id, true, x, y); }
+
+  void tap(const std::string& id) {
+    const Rect r = rect(id);
+    tap(r.middle_x(), r.middle_y());
+  }
+  void tap(float x, float y) {
+    down(x, y);
+    up(x, y);
+    rest();
+  }
+  void drag(const std::string& id, float dx, float dy = 0) {
+    const Rect r = rect(id);
+    down(r.middle_x(), r.middle_y());
+    rest();
+    for (int i = 1; i <= 10; ++i) {
+      const float part = static_cast<float>(i) / 10;
+      move(r.middle_x() + dx * part, r.middle_y() + dy * part);
+      step();
+    }
+    up(r.middle_x() + dx, r.middle_y() + dy);
+    rest();
+  }
+  bool key(const char* code, int modifiers = 0) {
+    const bool used = canvas_.key(code, true, modifiers);
+    canvas_.key(code, false, modifiers);
+    rest();
+    return used;
+  }
+
+  Canvas& canvas() { return canvas_; }
+  Size size() const { return size_; }
+
+  Session session;
+  View view;
+
+ private:
+  Canvas canvas_;
+  Size size_{};
+  double time_ms_ = 0;
+};
+
+std::vector<std::string> all_stations() {
+  std::vector<std::string> texts;
+  for (const Preset& preset : presets()) texts.push_back("link:" + std::string(preset.link));
+  const std::filesystem::path folder = HEARTHSIGHT_SOURCE_DIR "/presets/stations";
+  for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+    texts.push_back(read_file(entry.path().string()));
+  }
+  // Twelve cooks with long names, everything given.
+  Session crowd;
+  for (int i = 1; i < 12; ++i) crowd.add_cook();
+  for (int i = 0; i < 12; ++i) {
+    crowd.set_field("cooks." + std::to_string(i) + ".name",
+                    "Wilhelmina Featherstone the " + std::to_string(i), report::Units::Inch);
+  }
+  crowd.set_field("station.oven_base_height_mm", "1180 mm", report::Units::Inch);
+  crowd.set_field("station.counter_height_mm", "913 mm", report::Units::Inch);
+  std::string link = crowd.link();
+  texts.push_back("link:" + link);
+  return texts;
+}
+
+void open(Session& session, const std::string& text) {
+  const std::vector<Problem> problems =
+      text.starts_with("link:") ? session.open_link(text.substr(5)) : session.open_json(text);
+  REQUIRE(problems.empty());
+}
+
+bool overlap(const Rect& a, const Rect& b) {
+  constexpr float kTouching = 0.6F;  // edges may meet
+  return a.x + kTouching < b.right() && b.x + kTouching < a.right() &&
+         a.y + kTouching < b.bottom() && b.y + kTouching < a.bottom();
+}
+
+double number(const std::string& text) { return std::strtod(text.c_str(), nullptr); }
+
+constexpr const char* kRules[] = {"station.oven_base_height_mm", "view.standoff_mm",
+                                  "station.prep_depth_mm"};
+
+}  // namespace
+
+TEST_CASE("every target is on the canvas, large enough and by itself", "[ui][layout]") {
+  Screen screen;
+  for (const std::string& text : all_stations()) {
+    open(screen.session, text);
+    for (const Size size : kSizes) {
+      screen.resize(size);
+      for (const report::Units units : {report::Units::Inch, report::Units::Millimetre}) {
+        for (const Picture picture : {Picture::Section, Picture::FitMap}) {
+          screen.view.units = units;
+          screen.view.picture = picture;
+          screen.canvas().wake();
+          screen.rest();
+          const auto items = screen.canvas().items().all();
+          INFO(text.substr(0, 60) << " at " << size.width << "x" << size.height);
+          CHECK(screen.canvas().items().repeated().empty());
+          REQUIRE(items.size() >= 18);
+          for (std::size_t i = 0; i < items.size(); ++i) {
+            const Item& item = items[i];
+            INFO(item.id << " at " << item.rect.x << "," << item.rect.y << " " << item.rect.w << "x"
+                         << item.rect.h);
+            CHECK(item.rect.x >= 0.0F);
+            CHECK(item.rect.y >= 0.0F);
+            CHECK(item.rect.right() <= size.width);
+            CHECK(item.rect.bottom() <= size.height);
+            CHECK(item.rect.w >= kTarget - 0.01F);
+            CHECK(item.rect.h >= kTarget - 0.01F);
+            CHECK_FALSE(item.label.empty());
+            for (std::size_t j = 0; j < i; ++j) {
+              INFO(items[j].id);
+              CHECK_FALSE(overlap(item.rect, items[j].rect));
+            }
+          }
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("the drawing keeps a fair share of the canvas", "[ui][layout]") {
+  for (const Size size : kSizes) {
+    for (const std::size_t cooks :
+         {std::size_t{1}, std::size_t{2}, std::size_t{4}, std::size_t{12}}) {
+      const Layout layout = layout_of(size.width, size.height, {}, cooks);
+      INFO(size.width << "x" << size.height << ", " << cooks << " cooks");
+      CHECK(layout.picture.h >= 110.0F);
+      CHECK(layout.scene.w >= 200.0F);
+      CHECK(layout.line_count >= std::min<std::size_t>(cooks, 2));
+    }
+  }
+  // The phone of the first screen: three cooks' lines and four tools in one column.
+  const Layout phone = layout_of(390, 604, {}, 3);
+  CHECK(phone.line_count == 3);
+  CHECK(phone.tools[3].x == phone.tools[0].x);
+}
+
+TEST_CASE("insets push everything inward", "[ui][layout]") {
+  const Insets insets{30, 10, 20, 40};
+  const Layout layout = layout_of(390, 760, insets, 2);
+  CHECK(layout.headlines[0].y >= insets.top);
+  CHECK(layout.headlines[0].x >= insets.left);
+  CHECK(layout.prep.right() <= 390 - insets.right);
+  CHECK(layout.prep.bottom() <= 760 - insets.bottom);
+}
+
+TEST_CASE("a canvas at rest draws nothing and an event wakes it for three frames", "[ui][idle]") {
+  Screen screen;
+  CHECK(screen.step() == 0);
+  screen.move(5, 5);
+  CHECK(screen.rest() <= 4);
+  CHECK(screen.step() == 0);
+}
+
+TEST_CASE("one tap on a stepper is one step", "[ui][touch]") {
+  Screen screen;
+  for (const report::Units units : {report::Units::Inch, report::Units::Millimetre}) {
+    screen.view.units = units;
+    for (const char* path : kRules) {
+      const std::string field = std::string("field:") + path;
+      const std::string action = std::string("action:") + path;
+      // The first tap comes onto the marks, the second is one whole step.
+      screen.tap(action + ".more");
+      const double from = number(screen.value(field));
+      screen.tap(action + ".more");
+      const double more = number(screen.value(field));
+      INFO(path);
+      CHECK(more > from);
+      CHECK(more - from <= 25.5);
+      screen.tap(action + ".less");
+      // Files keep tenths of a millimetre, a step in inches does not.
+      CHECK(std::abs(number(screen.value(field)) - from) < 0.11);
+      CHECK(screen.session.can_undo());
+    }
+  }
+}
+
+TEST_CASE("each tap goes on by one mark and none of them sticks", "[ui][touch]") {
+  // 1/4 in is 6.35 mm and values are kept in tenths, so half of the marks are rounded.
+  Screen screen;
+  for (const char* path : kRules) {
+    const std::string field = std::string("field:") + path;
+    double before = number(screen.value(field));
+    for (int i = 0; i < 24; ++i) {
+      screen.tap(std::string("action:") + path + (i < 12 ? ".more" : ".less"));
+      const double now = number(screen.value(field));
+      INFO(path << ", tap " << i);
+      CHECK((i < 12 ? now > before : now < before));
+      before = now;
+    }
+  }
+}
+
+TEST_CASE("a finger drags a value along and all of it is one step of undo", "[ui][touch]") {
+  for (const Size size : kSizes) {
+    Screen screen(size);
+    for (const char* path : kRules) {
+      const std::string field = std::string("field:") + path;
+      const config::Config before = screen.session.config();
+      const double from = number(screen.value(field));
+      screen.drag(field, 30);
+      const double right = number(screen.value(field));
+      INFO(path << " at " << size.width);
+      CHECK(right > from);
+      CHECK_FALSE(screen.session.dragging());
+      screen.session.undo();
+      CHECK(screen.session.config() == before);
+      screen.canvas().wake();
+      screen.rest();
+      screen.drag(field, -30);
+      CHECK(number(screen.value(field)) < from);
+      screen.session.undo();
+      CHECK(screen.session.config() == before);
+      screen.canvas().wake();
+      screen.rest();
+    }
+  }
+}
+
+TEST_CASE("a value follows the finger and comes back with it", "[ui][touch]") {
+  Screen screen;
+  const std::string field = "field:view.standoff_mm";
+  const Rect r = screen.rect(field);
+  const double from = number(screen.value(field));
+  screen.down(r.middle_x(), r.middle_y());
+  screen.rest();
+  screen.move(r.middle_x() + 40, r.middle_y());
+  screen.rest();
+  CHECK(number(screen.value(field)) > from + 100);
+  screen.move(r.middle_x(), r.middle_y());
+  screen.rest();
+  // Within the 4 px that a finger may tremble, on a rule of 1200 mm on some 165 px, and half a
+  // step.
+  CHECK(std::abs(number(screen.value(field)) - from) <= 4 * 1200.0 / 165 + 12.7);
+  screen.up(r.middle_x(), r.middle_y());
+  screen.rest();
+}
+
+TEST_CASE("a tap on a rule never jumps", "[ui][touch]") {
+  Screen screen;
+  for (const char* path : kRules) {
+    const std::string field = std::string("field:") + path;
+    const Rect r = screen.rect(field);
+    for (const float part : {0.05F, 0.3F, 0.6F, 0.95F}) {
+      const double from = number(screen.value(field));
+      screen.tap(r.x + part * r.w, r.middle_y());
+      INFO(path << " at " << part);
+      CHECK(std::abs(number(screen.value(field)) - from) <= 25.5);
+    }
+  }
+  // Far right of the bead goes up, far left goes down.
+  const Rect r = screen.rect("field:view.standoff_mm");
+  const double from = screen.session.config().view.standoff_mm;
+  screen.tap(r.right() - 4, r.middle_y());
+  CHECK(screen.session.config().view.standoff_mm > from);
+}
+
+TEST_CASE("sliding off, a cancelled touch and a second finger press nothing", "[ui][touch]") {
+  Screen screen;
+  const config::Config before = screen.session.config();
+  const Rect more = screen.rect("action:view.standoff_mm.more");
+  screen.down(more.middle_x(), more.middle_y());
+  screen.rest();
+  screen.up(more.middle_x(), more.middle_y() - 200);
+  screen.rest();
+  CHECK(screen.session.config() == before);
+
+  screen.down(more.middle_x(), more.middle_y());
+  screen.rest();
+  screen.canvas().pointer(PointerKind::Cancel, 1, true, more.middle_x(), more.middle_y());
+  screen.rest();
+  CHECK(screen.session.config() == before);
+
+  // The second finger's tap is left out while the first one is down elsewhere.
+  screen.down(200, 300, 1);
+  screen.rest();
+  screen.down(more.middle_x(), more.middle_y(), 2);
+  screen.up(more.middle_x(), more.middle_y(), 2);
+  screen.rest();
+  CHECK(screen.session.config() == before);
+  screen.up(200, 300, 1);
+  screen.rest();
+  screen.tap("action:view.standoff_mm.more");
+  CHECK(screen.session.config().view.standoff_mm > before.view.standoff_mm);
+}
+
+TEST_CASE("tools change what is shown and never the station", "[ui][touch]") {
+  Screen screen;
+  const config::Config before = screen.session.config();
+  screen.tap("action:picture");
+  CHECK(screen.view.picture == Picture::FitMap);
+  CHECK(screen.has("action:fit_point"));
+  screen.tap("action:picture");
+  CHECK(screen.view.picture == Picture::Section);
+  screen.tap("action:units");
+  CHECK(screen.view.units == report::Units::Millimetre);
+  CHECK(screen.canvas().take_view_changed());
+  CHECK_FALSE(screen.canvas().take_view_changed());
+  screen.tap("action:height");
+  CHECK(screen.view.dough_counter);
+  CHECK(screen.has("field:station.counter_height_mm"));
+  CHECK(screen.session.config() == before);
+}
+
+TEST_CASE("reasons, people and the oven open their sheets", "[ui][touch]") {
+  Screen screen;
+  screen.tap("action:why.oven_counter");
+  screen.tap("action:worst");
+  screen.tap("action:people");
+  screen.tap("field:oven.kind");
+  const std::vector<std::string> sheets = screen.canvas().take_sheets();
+  REQUIRE(sheets.size() == 4);
+  CHECK(sheets[0].starts_with("why:height."));
+  CHECK(sheets[1].starts_with("why:"));
+  CHECK(sheets[2] == "people");
+  CHECK(sheets[3] == "oven");
+  CHECK(screen.canvas().take_sheets().empty());
+}
+
+TEST_CASE("undo and redo work by touch and only when there is something", "[ui][touch]") {
+  Screen screen;
+  screen.tap("action:undo");
+  CHECK(screen.session.config() == config::Config{});
+  screen.tap("action:oven.kind.next");
+  CHECK(screen.session.config().oven.kind == config::OvenKind::TabletopMultiFuel);
+  screen.tap("action:undo");
+  CHECK(screen.session.config() == config::Config{});
+  screen.tap("action:redo");
+  CHECK(screen.session.config().oven.kind == config::OvenKind::TabletopMultiFuel);
+}
+
+TEST_CASE("the arrows go round all oven kinds", "[ui][touch]") {
+  Screen screen;
+  const config::OvenKind first = screen.session.config().oven.kind;
+  for (int i = 0; i < 7; ++i) screen.tap("action:oven.kind.next");
+  CHECK(screen.session.config().oven.kind == first);
+  for (int i = 0; i < 7; ++i) screen.tap("action:oven.kind.previous");
+  CHECK(screen.session.config().oven.kind == first);
+}
+
+TEST_CASE("a height of one's own can be given back", "[ui][touch]") {
+  Screen screen;
+  CHECK_FALSE(screen.has("action:recommended"));
+  screen.tap("action:station.oven_base_height_mm.more");
+  REQUIRE(screen.has("action:recommended"));
+  screen.tap("action:recommended");
+  CHECK_FALSE(screen.session.config().station.oven_base_height_mm.has_value());
+  CHECK_FALSE(screen.has("action:recommended"));
+}
+
+TEST_CASE("who looks goes round those who work at the oven", "[ui][touch]") {
+  Screen screen;
+  open(screen.session, "link:" + std::string(preset_link("demo")));
+  screen.canvas().wake();
+  screen.rest();
+  CHECK(screen.view.person == 0);
+  screen.tap("action:person");
+  CHECK(screen.view.person == 1);
+  screen.tap("action:person");  // the child works at prep
+  CHECK(screen.view.person == 0);
+}
+
+TEST_CASE("the point of the fit map drags height and distance at once", "[ui][fit_map]") {
+  Screen screen;
+  screen.tap("action:picture");
+  const config::Config before = screen.session.config();
+  const int computed = screen.canvas().fit_picture().computed();
+  screen.drag("action:fit_point", -40, -30);
+  REQUIRE(screen.session.config().station.oven_base_height_mm.has_value());
+  CHECK(*screen.session.config().station.oven_base_height_mm <
+        *screen.session.evaluation().recommended.heights.oven_base_mm);
+  CHECK(screen.session.config().view.standoff_mm > before.view.standoff_mm);
+  // The map depends on neither.
+  CHECK(screen.canvas().fit_picture().computed() == computed);
+  screen.session.undo();
+  CHECK(screen.session.config() == before);
+}
+
+TEST_CASE("the fit map is computed on change and not at rest", "[ui][fit_map]") {
+  Screen screen;
+  screen.tap("action:picture");
+  const int computed = screen.canvas().fit_picture().computed();
+  CHECK(computed == 1);
+  for (int i = 0; i < 20; ++i) screen.step();
+  screen.tap("action:station.prep_depth_mm.more");
+  screen.tap("action:units");
+  // The prep depth is part of the config that the map is kept for; units are not.
+  CHECK(screen.canvas().fit_picture().computed() <= computed + 1);
+  screen.tap("action:oven.kind.next");
+  CHECK(screen.canvas().fit_picture().computed() > computed);
+}
+
+TEST_CASE("Tab goes through every item once and leaves at the end", "[ui][keyboard]") {
+  Screen screen;
+  const std::size_t count = screen.canvas().items().all().size();
+  std::vector<std::string> seen;
+  for (std::size_t i = 0; i < count; ++i) {
+    REQUIRE(screen.key("Tab"));
+    seen.push_back(std::string(screen.canvas().focus()));
+  }
+  CHECK_FALSE(screen.key("Tab"));
+  CHECK(screen.canvas().focus().empty());
+  std::sort(seen.begin(), seen.end());
+  CHECK(std::unique(seen.begin(), seen.end()) == seen.end());
+  // Backwards from outside it begins at the last.
+  REQUIRE(screen.key("Tab", kShift));
+  CHECK(screen.canvas().focus() == screen.canvas().items().all().back().id);
+}
+
+TEST_CASE("keys change the value that has the focus and leave others alone", "[ui][keyboard]") {
+  Screen screen;
+  for (const char* path : kRules) {
+    const std::string field = std::string("field:") + path;
+    while (screen.canvas().focus() != field) REQUIRE(screen.key("Tab"));
+    const double from = number(screen.value(field));
+    CHECK(screen.key("ArrowRight"));
+    const double more = number(screen.value(field));
+    INFO(path);
+    CHECK(more > from);
+    CHECK(screen.key("ArrowDown"));
+    CHECK(number(screen.value(field)) < more);
+    CHECK(screen.key("PageUp"));
+    CHECK(number(screen.value(field)) > more);
+    CHECK(screen.key("Home"));
+    CHECK(number(screen.value(field)) < from);
+  }
+  CHECK_FALSE(screen.key("KeyA"));
+  CHECK_FALSE(screen.key("ArrowRight", 2));  // with Control it belongs to the browser
+}
+
+TEST_CASE("Enter and Space press, Escape is left to the page", "[ui][keyboard]") {
+  Screen screen;
+  while (screen.canvas().focus() != "action:picture") REQUIRE(screen.key("Tab"));
+  CHECK(screen.key("Enter"));
+  CHECK(screen.view.picture == Picture::FitMap);
+  CHECK(screen.key("Space"));
+  CHECK(screen.view.picture == Picture::Section);
+  CHECK_FALSE(screen.key("Escape"));
+  screen.canvas().blur();
+  screen.rest();
+  CHECK(screen.canvas().focus().empty());
+  CHECK_FALSE(screen.key("Enter"));
+}
+
+TEST_CASE("the fit map's point moves by keys", "[ui][keyboard]") {
+  Screen screen;
+  screen.tap("action:picture");
+  while (screen.canvas().focus() != "action:fit_point") REQUIRE(screen.key("Tab"));
+  const double standoff = screen.session.config().view.standoff_mm;
+  CHECK(screen.key("ArrowLeft"));
+  CHECK(*screen.session.config().station.oven_base_height_mm <
+        *screen.session.evaluation().recommended.heights.oven_base_mm);
+  CHECK(screen.key("PageUp"));
+  CHECK(screen.session.config().view.standoff_mm > standoff);
+}
+
+TEST_CASE("items as JSON name their id, place and value", "[ui][items]") {
+  Screen screen;
+  const std::string json = screen.canvas().items().json();
+  CHECK(json.front() == '[');
+  CHECK(json.find("{\"id\":\"field:view.standoff_mm\",\"label\":\"Looks from\",\"rect\":[") !=
+        std::string::npos);
+  CHECK(json.find("\"value\":700}") != std::string::npos);
+  CHECK(json.find("\"value\":\"tabletop_gas_large\"}") != std::string::npos);
+}
+
+TEST_CASE("the same id twice is found", "[ui][items]") {
+  Items items;
+  items.add("action:a", "A", {0, 0, 48, 48}, "");
+  items.add("action:b", "B", {50, 0, 48, 48}, "");
+  CHECK(items.repeated().empty());
+  items.add("action:a", "A again", {100, 0, 48, 48}, "");
+  CHECK(items.repeated() == "action:a");
+}
+
+TEST_CASE("nothing keeps asking for frames while a finger rests on the glass", "[ui][idle]") {
+  Screen screen;
+  const Rect r = screen.rect("field:view.standoff_mm");
+  screen.down(r.middle_x(), r.middle_y());
+  CHECK(screen.rest() <= 6);
+  CHECK(screen.step() == 0);
+  screen.up(r.middle_x(), r.middle_y());
+  screen.rest();
+}
+
+TEST_CASE("the kind's word is the field table's", "[ui]") {
+  const config::Field* field = config::find_field("oven.kind");
+  REQUIRE(field != nullptr);
+  for (std::size_t i = 0; i < field->choices.size(); ++i) {
+    CHECK(kind_word(static_cast<config::OvenKind>(i)) == field->choices[i]);
+  }
+}

@@ -1,0 +1,294 @@
+#include "web/app/canvas.h"
+
+#include <algorithm>
+#include <cfloat>
+#include <utility>
+
+#include "imgui.h"
+#include "imgui_internal.h"
+#include "web/app/panels.h"
+
+namespace hs::web {
+namespace {
+
+// `fallback`: the face gives the last one the characters that it lacks.
+ImFont* add_font(std::string_view bytes, bool fallback = false) {
+  ImFontConfig config;
+  config.FontDataOwnedByAtlas = false;
+  config.MergeMode = fallback;
+  // Dear ImGui takes the bytes as mutable and leaves them alone when it does not own them.
+  return ImGui::GetIO().Fonts->AddFontFromMemoryTTF(const_cast<char*>(bytes.data()),
+                                                    static_cast<int>(bytes.size()), kText, &config);
+}
+
+KeyAction action_of(std::string_view code) {
+  struct Row {
+    std::string_view code;
+    KeyAction action;
+  };
+  constexpr Row kRows[] = {
+      {"ArrowLeft", KeyAction::Less},    {"ArrowDown", KeyAction::Less},
+      {"ArrowRight", KeyAction::More},   {"ArrowUp", KeyAction::More},
+      {"PageDown", KeyAction::MuchLess}, {"PageUp", KeyAction::MuchMore},
+      {"Home", KeyAction::Least},        {"End", KeyAction::Most},
+      {"Enter", KeyAction::Press},       {"NumpadEnter", KeyAction::Press},
+      {"Space", KeyAction::Press},
+  };
+  for (const Row& row : kRows) {
+    if (row.code == code) return row.action;
+  }
+  return KeyAction::None;
+}
+
+}  // namespace
+
+Canvas::Canvas(Session& session, View& view, std::string_view font, std::string_view bold_font)
+    : session_(session), view_(view) {
+  ImGui::CreateContext();
+  ImGuiIO& io = ImGui::GetIO();
+  io.IniFilename = nullptr;
+  io.LogFilename = nullptr;
+  io.ConfigFlags |= ImGuiConfigFlags_IsTouchScreen;
+  io.ConfigInputTrickleEventQueue = true;
+  ImGui::GetStyle().WindowMinSize = ImVec2(1, 1);
+  font_ = add_font(font);
+  bold_ = add_font(bold_font);
+  // The bold font carries fewer characters; a rare one in a name is then drawn plain.
+  add_font(font, true);
+}
+
+Canvas::~Canvas() { ImGui::DestroyContext(); }
+
+void Canvas::resize(float width, float height, float scale, const Insets& insets) {
+  ImGuiIO& io = ImGui::GetIO();
+  io.DisplaySize = ImVec2(std::max(1.0F, width), std::max(1.0F, height));
+  io.DisplayFramebufferScale = ImVec2(scale, scale);
+  scale_ = scale;
+  insets_ = insets;
+  wake();
+}
+
+void Canvas::pointer(PointerKind kind, int id, bool touch, float x, float y) {
+  ImGuiIO& io = ImGui::GetIO();
+  // One finger works the canvas; others that come while it is down are left out.
+  if (pointing_ && id != pointer_) return;
+  // Source, position, button, in this order: Dear ImGui judges each by what came before it.
+  io.AddMouseSourceEvent(touch ? ImGuiMouseSource_TouchScreen : ImGuiMouseSource_Mouse);
+  switch (kind) {
+    case PointerKind::Down:
+      pointing_ = true;
+      pointer_ = id;
+      focus_.ring = false;
+      io.AddMousePosEvent(x, y);
+      io.AddMouseButtonEvent(0, true);
+      break;
+    case PointerKind::Move:
+      io.AddMousePosEvent(x, y);
+      break;
+    case PointerKind::Up:
+      pointing_ = false;
+      io.AddMousePosEvent(x, y);
+      io.AddMouseButtonEvent(0, false);
+      // A lifted finger points nowhere, so nothing stays lit under it.
+      if (touch) io.AddMousePosEvent(-FLT_MAX, -FLT_MAX);
+      break;
+    case PointerKind::Cancel:
+      // Away first: a release outside the target presses nothing.
+      io.AddMousePosEvent(-FLT_MAX, -FLT_MAX);
+      if (pointing_) io.AddMouseButtonEvent(0, false);
+      pointing_ = false;
+      break;
+  }
+  wake();
+}
+
+void Canvas::wheel(float, float dy) {
+  // A notch is about 100 px of the browser, and down is positive there.
+  ImGui::GetIO().AddMouseWheelEvent(0, -dy / 100);
+  wake();
+}
+
+bool Canvas::key(std::string_view code, bool down, int modifiers) {
+  constexpr int kOtherModifiers = 2 | 4 | 8;
+  if ((modifiers & kOtherModifiers) != 0) return false;
+  if (code == "Tab") {
+    if (!down) return false;
+    const std::string_view next =
+        items_.neighbour(focus_.ring ? std::string_view(focus_.id) : "", (modifiers & kShift) != 0);
+    focus_.id = std::string(next);
+    focus_.ring = !next.empty();
+    focus_.action = KeyAction::None;
+    wake();
+    return focus_.ring;
+  }
+  const KeyAction action = action_of(code);
+  if (action == KeyAction::None || items_.find(focus_.id) == nullptr) return false;
+  if (down) {
+    focus_.ring = true;
+    focus_.action = action;
+    wake();
+  }
+  return true;
+}
+
+void Canvas::blur() {
+  focus_ = {};
+  if (pointing_) pointer(PointerKind::Cancel, pointer_, true, 0, 0);
+  wake();
+}
+
+void Canvas::refresh_summary() {
+  if (summary_made_ && summary_of_ == session_.revision() && summary_units_ == view_.units) return;
+  summary_ = report::summary(session_.config(), session_.evaluation(), view_.units);
+  summary_of_ = session_.revision();
+  summary_units_ = view_.units;
+  summary_made_ = true;
+}
+
+int Canvas::frame(double time_ms) {
+  ImGuiIO& io = ImGui::GetIO();
+  const double passed = last_ms_ < 0 ? 16.7 : time_ms - last_ms_;
+  last_ms_ = time_ms;
+  io.DeltaTime = static_cast<float>(std::clamp(passed, 1.0, 200.0) / 1000);
+  view_.person = looking(session_.config(), view_.person);
+  refresh_summary();
+
+  ImGui::NewFrame();
+  draw();
+  ImGui::Render();
+  IM_ASSERT(items_.repeated().empty());
+  ++frames_;
+  wanted_ = std::max(0, wanted_ - 1);
+  const std::uint32_t before = session_.revision();
+  apply();
+  // What was asked for shows in the next frame; events still in the queue need theirs.
+  if (session_.revision() != before) wake();
+  if (ImGui::GetCurrentContext()->InputEventsQueue.Size > 0) wanted_ = std::max(wanted_, 2);
+  return wanted_;
+}
+
+void Canvas::draw() {
+  const ImGuiIO& io = ImGui::GetIO();
+  items_.clear();
+  intents_.clear();
+  layout_ = layout_of(io.DisplaySize.x, io.DisplaySize.y, insets_, summary_.cooks.size());
+
+  constexpr ImGuiWindowFlags kFlags = ImGuiWindowFlags_NoDecoration |
+                                      ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoMove |
+                                      ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoNav |
+                                      ImGuiWindowFlags_NoScrollWithMouse;
+  ImGui::SetNextWindowPos(ImVec2(0, 0));
+  ImGui::SetNextWindowSize(io.DisplaySize);
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2(0, 0));
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0.0F);
+  ImGui::Begin("##canvas", nullptr, kFlags);
+  Ui ui;
+  ui.draw = ImGui::GetWindowDrawList();
+  // Edges are smoothed over one device pixel, not over one CSS pixel.
+  ui.pixel = 1 / scale_;
+  ui.draw->_FringeScale = ui.pixel;
+  ImGui::GetForegroundDrawList()->_FringeScale = ui.pixel;
+  ui.regular = font_;
+  ui.bold = bold_;
+  ui.theme = view_.theme;
+  ui.items = &items_;
+  ui.focus = &focus_;
+
+  ui.fill({0, 0, io.DisplaySize.x, io.DisplaySize.y}, Tone::Paper, 0);
+  const Station station{session_.config(), session_.evaluation(), summary_, session_.can_undo(),
+                        session_.can_redo()};
+  draw_headlines(ui, layout_, station, intents_);
+  draw_picture(ui, station);
+  draw_lines(ui, layout_, station, view_, intents_);
+  draw_caution(ui, layout_, station, intents_);
+  draw_controls(ui, layout_, station, view_, hold_, intents_);
+  cursor_ = ui.cursor.empty() ? "default" : std::string(ui.cursor);
+  ImGui::End();
+  ImGui::PopStyleVar(2);
+  // The item that had the keyboard may be gone.
+  if (!focus_.id.empty() && items_.find(focus_.id) == nullptr) focus_ = {};
+  focus_.action = KeyAction::None;
+}
+
+void Canvas::draw_picture(Ui& ui, const Station& station) {
+  const Rect& r = layout_.picture;
+  ui.fill(r, Tone::Sky);
+  if (view_.picture == Picture::FitMap) {
+    fit_picture_.draw(ui, layout_.scene, station.config, station.evaluation, view_,
+                      session_.dragging(), intents_);
+  } else {
+    section_picture_.draw(ui, r.inset(1), layout_.scene.inset(1), station.config,
+                          station.evaluation, session_.revision(), view_);
+  }
+  draw_tools(ui, layout_, station, view_, intents_);
+  ui.frame(r, Tone::Rule, 1.5F);
+
+  // Back to the recommended height, while the height in the hand is the person's own.
+  const config::Station& given = station.config.station;
+  const bool dough = layout_.dough.h <= 0 ? view_.dough_counter : !given.oven_base_height_mm;
+  const bool own =
+      dough ? given.counter_height_mm.has_value() : given.oven_base_height_mm.has_value();
+  if (!own || view_.picture == Picture::FitMap) return;
+  const float width = 132;
+  const Rect& scene = layout_.scene;
+  const Rect place{scene.right() - width - kUnit, scene.y + kUnit, width, kTarget};
+  if (chip(ui, place, "action:recommended",
+           dough ? "Use the recommended dough counter" : "Use the recommended oven counter",
+           "Use recommended", false, true)) {
+    intents_.push_back(
+        {Ask::Clear, dough ? "station.counter_height_mm" : "station.oven_base_height_mm", 0});
+  }
+}
+
+void Canvas::apply() {
+  for (const Intent& intent : intents_) {
+    switch (intent.ask) {
+      case Ask::Drag:
+        session_.drag_field(intent.path, intent.value);
+        break;
+      case Ask::DragEnd:
+        session_.end_drag();
+        break;
+      case Ask::Clear:
+        session_.clear_field(intent.path);
+        break;
+      case Ask::LoadOven:
+        session_.load_oven(intent.path);
+        break;
+      case Ask::Undo:
+        session_.undo();
+        break;
+      case Ask::Redo:
+        session_.redo();
+        break;
+      case Ask::Sheet:
+        sheets_.push_back(intent.path);
+        break;
+      case Ask::Units:
+        view_.units = intent.value > 0 ? report::Units::Millimetre : report::Units::Inch;
+        view_changed_ = true;
+        wake();
+        break;
+      case Ask::Picture:
+        view_.picture = intent.value > 0 ? Picture::FitMap : Picture::Section;
+        view_changed_ = true;
+        wake();
+        break;
+      case Ask::Person:
+        view_.person = static_cast<std::size_t>(intent.value);
+        view_changed_ = true;
+        wake();
+        break;
+      case Ask::DoughCounter:
+        view_.dough_counter = intent.value > 0;
+        wake();
+        break;
+    }
+  }
+  intents_.clear();
+}
+
+std::vector<std::string> Canvas::take_sheets() { return std::exchange(sheets_, {}); }
+bool Canvas::take_view_changed() { return std::exchange(view_changed_, false); }
+
+}  // namespace hs::web

@@ -1,0 +1,223 @@
+// What the page's script may call of the program that draws. What is typed and what is only read
+// is web/desk's, so that this one stays small: it is all that a person waits for. Text goes in as
+// UTF-8; text that comes out holds until the next call that gives one back. Without hs_canvas_start
+// everything but the canvas works.
+
+#include <emscripten.h>
+
+#include <cstdint>
+#include <memory>
+#include <string>
+
+#include "engine/config/read.h"
+#include "engine/report/report_json.h"
+#include "font_sans.h"
+#include "font_sans_bold.h"
+#include "web/app/canvas.h"
+#include "web/app/host.h"
+#include "web/app/window.h"
+#include "web/session/presets.h"
+#include "web/session/problems_json.h"
+#include "web/session/session.h"
+
+namespace {
+
+using hs::Problem;
+using hs::web::PointerKind;
+
+struct App {
+  hs::web::Session session;
+  hs::web::View view;
+  hs::web::Window window;
+  std::unique_ptr<hs::web::Canvas> canvas;
+  std::uint32_t told_revision = 0;
+  std::string cursor;
+  std::string answer;
+};
+
+App& app() {
+  static App the_app;
+  return the_app;
+}
+
+void wake() {
+  if (app().canvas) app().canvas->wake();
+  hs::web::host::wake();
+}
+
+// Tells the page once for each new state.
+void tell_changes() {
+  App& a = app();
+  if (a.told_revision == a.session.revision()) return;
+  a.told_revision = a.session.revision();
+  hs::web::host::changed(a.told_revision, a.session.dragging());
+  wake();
+}
+
+// The page may ask for other texts while it is told of a change, so the answer comes last.
+const char* answer(std::string text) {
+  app().answer = std::move(text);
+  return app().answer.c_str();
+}
+
+const char* done(const std::vector<Problem>& problems) {
+  tell_changes();
+  return answer(hs::web::problems_json(problems));
+}
+
+}  // namespace
+
+extern "C" {
+
+// Opens a link, or the example household where there is none. The first state is not an undo step.
+EMSCRIPTEN_KEEPALIVE const char* hs_start(const char* link, int units) {
+  App& a = app();
+  a.view.units = units == 1 ? hs::report::Units::Millimetre : hs::report::Units::Inch;
+  const std::vector<Problem> problems =
+      link != nullptr ? a.session.open_link(link) : a.session.open_link(hs::preset_link("demo"));
+  if (problems.empty()) {
+    a.session.forget_history();
+    a.told_revision = a.session.revision();
+    wake();
+  }
+  return answer(hs::web::problems_json(problems));
+}
+
+EMSCRIPTEN_KEEPALIVE int hs_canvas_start(float css_width, float css_height, float ratio) {
+  App& a = app();
+  if (!a.canvas) {
+    a.canvas =
+        std::make_unique<hs::web::Canvas>(a.session, a.view, hearthsight::embedded::font_sans(),
+                                          hearthsight::embedded::font_sans_bold());
+  }
+  const bool ready =
+      a.window.started() ? a.window.restore() : a.window.start(css_width, css_height, ratio);
+  if (!ready) {
+    if (!a.window.started()) a.canvas.reset();
+    return 0;
+  }
+  a.window.resize(css_width, css_height, ratio);
+  a.canvas->resize(css_width, css_height, ratio, {});
+  return 1;
+}
+
+// Called by the canvas itself (window.cpp). The page stops its frames and calls hs_canvas_start
+// when the context is back.
+EMSCRIPTEN_KEEPALIVE void hs_context_lost() {
+  if (app().canvas) app().window.lose();
+}
+
+EMSCRIPTEN_KEEPALIVE void hs_canvas_resize(float css_width, float css_height, float ratio,
+                                           float top, float right, float bottom, float left) {
+  App& a = app();
+  if (!a.canvas) return;
+  a.window.resize(css_width, css_height, ratio);
+  a.canvas->resize(css_width, css_height, ratio, {top, right, bottom, left});
+}
+
+// kind: 0 down, 1 move, 2 up, 3 cancel.
+EMSCRIPTEN_KEEPALIVE void hs_pointer(int kind, int id, int touch, float x, float y, double) {
+  if (!app().canvas || kind < 0 || kind > 3) return;
+  app().canvas->pointer(static_cast<PointerKind>(kind), id, touch != 0, x, y);
+}
+
+EMSCRIPTEN_KEEPALIVE void hs_wheel(float dx, float dy) {
+  if (app().canvas) app().canvas->wheel(dx, dy);
+}
+
+// code: KeyboardEvent.code; modifiers: 1 shift, 2 control, 4 alt, 8 meta. 1: used.
+EMSCRIPTEN_KEEPALIVE int hs_key(const char* code, int down, int modifiers) {
+  if (!app().canvas) return 0;
+  return app().canvas->key(code, down != 0, modifiers) ? 1 : 0;
+}
+
+EMSCRIPTEN_KEEPALIVE void hs_blur() {
+  if (app().canvas) app().canvas->blur();
+}
+
+EMSCRIPTEN_KEEPALIVE int hs_frame(double time_ms) {
+  App& a = app();
+  if (!a.canvas || !a.window.alive()) return 0;
+  a.window.begin_frame();
+  int wanted = a.canvas->frame(time_ms);
+  a.window.end_frame();
+  tell_changes();
+  // The document shows the same units; to it that is a change like any other.
+  if (a.canvas->take_view_changed()) {
+    hs::web::host::changed(a.told_revision, a.session.dragging());
+  }
+  if (a.canvas->cursor() != a.cursor) {
+    a.cursor = a.canvas->cursor();
+    hs::web::host::cursor(a.cursor);
+  }
+  for (const std::string& sheet : a.canvas->take_sheets()) hs::web::host::open_sheet(sheet);
+  return wanted;
+}
+
+EMSCRIPTEN_KEEPALIVE const char* hs_clear_field(const char* path) {
+  return done(app().session.clear_field(path));
+}
+EMSCRIPTEN_KEEPALIVE const char* hs_load_oven(const char* kind) {
+  return done(app().session.load_oven(kind));
+}
+EMSCRIPTEN_KEEPALIVE const char* hs_open_link(const char* text) {
+  return done(app().session.open_link(text));
+}
+
+EMSCRIPTEN_KEEPALIVE int hs_undo() {
+  if (!app().session.can_undo()) return 0;
+  app().session.undo();
+  tell_changes();
+  return 1;
+}
+EMSCRIPTEN_KEEPALIVE int hs_redo() {
+  if (!app().session.can_redo()) return 0;
+  app().session.redo();
+  tell_changes();
+  return 1;
+}
+EMSCRIPTEN_KEEPALIVE int hs_can_undo() { return app().session.can_undo() ? 1 : 0; }
+EMSCRIPTEN_KEEPALIVE int hs_can_redo() { return app().session.can_redo() ? 1 : 0; }
+
+EMSCRIPTEN_KEEPALIVE void hs_set_units(int units) {
+  app().view.units = units == 1 ? hs::report::Units::Millimetre : hs::report::Units::Inch;
+  wake();
+}
+EMSCRIPTEN_KEEPALIVE void hs_set_theme(int theme) {
+  app().view.theme = theme == 1 ? hs::web::Theme::Dusk : hs::web::Theme::Sun;
+  wake();
+}
+EMSCRIPTEN_KEEPALIVE void hs_set_picture(int picture) {
+  app().view.picture = picture == 1 ? hs::web::Picture::FitMap : hs::web::Picture::Section;
+  wake();
+}
+EMSCRIPTEN_KEEPALIVE void hs_set_person(int index) {
+  if (index >= 0) app().view.person = static_cast<std::size_t>(index);
+  wake();
+}
+EMSCRIPTEN_KEEPALIVE int hs_units() {
+  return app().view.units == hs::report::Units::Millimetre ? 1 : 0;
+}
+// Who is looking: the one that the canvas shows.
+EMSCRIPTEN_KEEPALIVE int hs_person() { return static_cast<int>(app().view.person); }
+
+EMSCRIPTEN_KEEPALIVE const char* hs_link() { return answer(app().session.link()); }
+EMSCRIPTEN_KEEPALIVE const char* hs_config_json() {
+  return answer(hs::config::config_json(app().session.config()));
+}
+EMSCRIPTEN_KEEPALIVE const char* hs_report_json() {
+  return answer(hs::report::report_json(app().session.config(), app().session.evaluation()));
+}
+EMSCRIPTEN_KEEPALIVE const char* hs_items_json() {
+  return answer(app().canvas ? app().canvas->items().json() : std::string("[]"));
+}
+EMSCRIPTEN_KEEPALIVE int hs_revision() { return static_cast<int>(app().session.revision()); }
+EMSCRIPTEN_KEEPALIVE int hs_frame_count() {
+  return app().canvas ? static_cast<int>(app().canvas->frame_count()) : 0;
+}
+EMSCRIPTEN_KEEPALIVE const char* hs_last_error() { return answer(app().session.last_error); }
+EMSCRIPTEN_KEEPALIVE const char* hs_focus() {
+  return answer(app().canvas ? std::string(app().canvas->focus()) : std::string());
+}
+
+}  // extern "C"

@@ -1,0 +1,46 @@
+#pragma once
+// What one person looks at on one device: not part of the station, not undone, not in the link.
+// And what that person asks for: panels collect intents, the canvas applies them after the frame.
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "engine/report/summary.h"
+#include "web/app/theme.h"
+
+namespace hs::web {
+
+enum class Picture : std::uint8_t { Section, FitMap };
+
+struct View {
+  report::Units units = report::Units::Inch;
+  Theme theme = Theme::Sun;
+  Picture picture = Picture::Section;
+  std::size_t person = 0;      // who looks
+  bool dough_counter = false;  // which height the shared control sets
+};
+
+enum class Ask : std::uint8_t {
+  Drag,  // path, value
+  DragEnd,
+  Clear,     // path
+  LoadOven,  // path: the kind's word
+  Undo,
+  Redo,
+  Sheet,  // path: "people", "oven", "why:<rule>"
+  Units,
+  Picture,
+  Person,        // value: index
+  DoughCounter,  // value: 0 or 1
+};
+
+struct Intent {
+  Ask ask;
+  std::string path;
+  double value = 0;
+};
+using Intents = std::vector<Intent>;
+
+}  // namespace hs::web

@@ -1,0 +1,147 @@
+// The document side of the page as a whole: everything that is read, typed or listed. Loaded after
+// the picture, and all there is where a browser has no WebGL.
+
+import { setHidden } from './dom.js';
+import { makeForms } from './forms.js';
+import { openReason, showResults } from './results.js';
+import { makeShare } from './share.js';
+
+const find = (id) => document.getElementById(id);
+
+// What the report uses in the place of a height that nobody has given.
+function usedInstead(report, path) {
+  const cook = /^cooks\.(\d+)\.(eye_height_mm|elbow_height_mm|shoulder_height_mm)$/.exec(path);
+  if (cook) return report.cooks[Number(cook[1])]?.[cook[2]];
+  const key = {
+    'station.counter_height_mm': 'counter_height_mm',
+    'station.existing_counter_mm': 'counter_height_mm',
+    'station.oven_base_height_mm': 'oven_base_height_mm',
+    'trial.at.oven_base_height_mm': 'oven_base_height_mm',
+    'trial.at.standoff_mm': 'standoff_mm',
+  }[path];
+  return report.used?.[key];
+}
+
+// `host`: units(), unitsAre(name) (told), setUnits(name) (chosen here), openSheet(name), afterChange(), say(text).
+export function makeDocument(engine, host) {
+  let table = null;
+  let report = null;
+  let byPath = new Map();
+  let person = 0;
+  let forgetNext = false;
+
+  const read = () => {
+    table = engine.fields();
+    report = engine.report();
+    byPath = new Map(table.fields.map((field) => [field.path, field]));
+  };
+
+  const cooks = () => byPath.get('cooks[].name').values;
+
+  // Every change ends here; the engine tells the host, and the host asks for an update.
+  const after = (problems) => {
+    read();
+    return problems;
+  };
+  const replace = (problems) => {
+    if (problems.length === 0) forgetNext = true;
+    return after(problems);
+  };
+
+  const actions = {
+    units: host.units,
+    set: (path, text) => after(path === 'oven.kind' ? engine.loadOven(text) : engine.setField(path, text)),
+    clear: (path) => after(engine.clearField(path)),
+    start: (path) => usedInstead(report, path),
+    value(field, index) {
+      const row = byPath.get(field.path) || field;
+      return {
+        text: row.values[index] ?? null,
+        unit: row.unit,
+        placeholder: field.path === 'station.counter_height_mm' || field.path === 'station.oven_base_height_mm'
+          ? 'recommended' : 'not known',
+      };
+    },
+    removeCook(index) {
+      const name = cooks()[index];
+      if (replace(engine.removeCook(index)).length > 0) return;
+      host.say(`${name} removed. Undo brings them back.`);
+      find('head-people').focus();
+    },
+    looking(index) {
+      person = index;
+      engine.setPerson(index);
+      host.afterChange();
+    },
+  };
+  const forms = makeForms(actions);
+
+  const share = makeShare(engine, {
+    openLink: (text) => replace(engine.openLink(text)),
+    openJson: (text) => replace(engine.openJson(text)),
+    setUnits: host.setUnits,
+    units: host.units,
+  });
+
+  const openRule = (rule) => {
+    host.openSheet('why');
+    openReason(rule);
+  };
+  const openField = (path) => {
+    const panel = forms.panelOf(path);
+    if (!panel) return;
+    host.openSheet(panel);
+    forms.reveal(path);
+  };
+
+  find('add-cook').addEventListener('click', () => {
+    const problems = after(engine.addCook());
+    if (problems.length > 0) {
+      host.say(problems.map(({ message }) => message).join(' '));
+      return;
+    }
+    update();
+    forms.reveal(`cooks.${cooks().length - 1}.name`);
+  });
+  find('accept-trial').addEventListener('click', () => {
+    const problems = after(engine.acceptTrial());
+    host.say(problems.length === 0 ? 'The correction is in use.' : problems.map(({ message }) => message).join(' '));
+    find('trial').querySelector('input').focus();
+  });
+  const step = (which) => {
+    if (which === 'undo' ? engine.undo() : engine.redo()) forgetNext = true;
+  };
+  find('undo').addEventListener('click', () => step('undo'));
+  find('redo').addEventListener('click', () => step('redo'));
+
+  function update() {
+    read();
+    const page = engine.page();
+    host.unitsAre(page.units);
+    person = Math.min(engine.person(), cooks().length - 1);
+    showResults(page, { openRule, openField });
+    forms.update(table, person, forgetNext);
+    forgetNext = false;
+    share.update();
+    find('undo').disabled = !engine.canUndo();
+    find('redo').disabled = !engine.canRedo();
+    setHidden(find('accept-trial'), !report.trial || report.trial.agrees || report.trial.corrected_mm === null);
+    setHidden(find('waiting'), true);
+    setHidden(find('panels'), false);
+  }
+
+  return {
+    update,
+    openRule,
+    replaced() { forgetNext = true; },
+    // For tests where there is no canvas: the controls as they stand on the screen.
+    items: () => forms.controls.filter(({ root }) => root.offsetParent !== null).map((control) => {
+      const box = control.input.getBoundingClientRect();
+      return {
+        id: `field:${control.path}`, label: control.field.label,
+        rect: [box.x, box.y, box.width, box.height],
+        value: control.input.type === 'checkbox' ? control.input.checked : control.input.value,
+      };
+    }),
+  };
+}

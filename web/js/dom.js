@@ -1,0 +1,52 @@
+// Making and updating elements. All text goes in as text: nothing here parses markup.
+
+// el('p', { class: 'note', text: 'Hello' }, child, ...). Functions become listeners: { click }.
+export function el(tag, attributes = {}, ...children) {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (value === undefined || value === null || value === false) continue;
+    if (name === 'text') element.textContent = value;
+    else if (typeof value === 'function') element.addEventListener(name, value);
+    else element.setAttribute(name, value === true ? '' : value);
+  }
+  element.append(...children.filter(Boolean));
+  return element;
+}
+
+// Touches the document only when something differs, so that a reader's place and a selection stay.
+export function setText(element, text) {
+  const wanted = text ?? '';
+  if (element.textContent !== wanted) element.textContent = wanted;
+}
+
+export function setHidden(element, hidden) {
+  if (element.hidden !== hidden) element.hidden = hidden;
+}
+
+// Brings the children of `parent` in line with `items`: the first item keeps the first child.
+// `make()` gives an empty child, `update(child, item, index)` fills it.
+export function syncList(parent, items, make, update) {
+  while (parent.children.length > items.length) parent.lastElementChild.remove();
+  items.forEach((item, index) => {
+    if (index >= parent.children.length) parent.append(make(item, index));
+    update(parent.children[index], item, index);
+  });
+}
+
+const verdicts = {
+  ok: ['\u25CF', 'Good'],
+  warn: ['\u25B2', 'Watch'],
+  fail: ['\u25A0', 'Does not work'],
+  unknown: ['\u25C6', 'Not known'],
+};
+
+// A verdict is a shape and a word; the style sheet's colour only repeats them.
+export const verdictMark = () => el('span', { class: 'verdict' },
+  el('span', { 'aria-hidden': 'true' }), ' ', el('span'));
+
+export function setVerdict(element, verdict) {
+  const [shape, word] = verdicts[verdict] || verdicts.unknown;
+  if (element.dataset.verdict !== verdict) element.dataset.verdict = verdict;
+  setText(element.firstElementChild, shape);
+  setText(element.lastElementChild, word);
+}

@@ -1,0 +1,170 @@
+// One labelled control for one row of the field table (hs_fields_json). Its question, how to
+// measure the answer, its choices, range and value all come from the table.
+
+import { el, setHidden, setText } from './dom.js';
+
+let made = 0;
+
+
+// What an absent value means, in a list of choices.
+const absentWords = { unknown: 'Not known', derived: 'As usual' };
+
+// A shown number in the field's own unit, or null: "41 3/8" inches, "1051", "0.5".
+export function numberOf(field, units, text) {
+  const parts = /^(-?)(\d+(?:\.\d+)?)?(?:\s*(\d+)\/(\d+))?$/.exec(text ?? '');
+  if (!parts || !(parts[2] || parts[3])) return null;
+  const size = Number(parts[2] || 0) + (parts[3] ? Number(parts[3]) / Number(parts[4]) : 0);
+  return (parts[1] ? -size : size) * (field.kind === 'length' && units === 'inch' ? 25.4 : 1);
+}
+
+// The next value up or down, as text with its unit so that it means the same on every device.
+// `present` is in the field's own unit. In inches the steps are those of a folding rule.
+export function stepped(field, units, present, direction) {
+  const inches = field.kind === 'length' && units === 'inch';
+  const unit = inches ? 25.4 : 1;
+  const step = inches ? (field.step <= 5 ? 0.25 : 0.5) : field.step;
+  const count = present / unit / step;
+  // From between two steps the first press goes to the next one.
+  const whole = Math.abs(count - Math.round(count)) < 0.02 ? Math.round(count) + direction
+    : direction > 0 ? Math.ceil(count) : Math.floor(count);
+  const next = Math.min(field.max, Math.max(field.min, whole * step * unit));
+  if (field.kind !== 'length') return String(Number(next.toFixed(2)));
+  return inches && next === whole * step * unit ? `${whole * step} in` : `${Number(next.toFixed(1))} mm`;
+}
+
+// A number has no decimal point on some phones' keypads, and no fraction bar on any.
+function inputMode(field, units) {
+  if (field.kind === 'text') return 'text';
+  if (field.kind === 'length' && units === 'inch') return 'text';
+  return field.min < 0 ? 'text' : 'decimal';
+}
+
+function makeChoice(field, id, error, commit) {
+  const input = el('select', { id, 'aria-describedby': error, change: () => commit(input.value) });
+  const choices = field.kind === 'flag'
+    ? [{ value: 'true', label: 'Yes' }, { value: 'false', label: 'No' }] : field.choices;
+  if (field.absent !== 'default') {
+    input.append(el('option', { value: '', text: absentWords[field.absent] }));
+  }
+  for (const { value, label } of choices) input.append(el('option', { value, text: label }));
+  return input;
+}
+
+// `index` is the cook's, or 0. `actions`: set(path, text), clear(path), both returning problems;
+// value(field, index) as `update` takes it; units(); start(path) the value in the field's own unit
+// that a stepper begins from when nobody has given one.
+export function makeField(field, index, actions) {
+  const path = field.path.replace('[]', `.${index}`);
+  const id = `field-${++made}`;
+  const errorId = `${id}-error`;
+  const error = el('p', { class: 'error', id: errorId });
+  const name = field.label.toLowerCase();
+  const chosen = field.kind === 'choice' || (field.kind === 'flag' && field.absent !== 'default');
+  const stepper = !chosen && field.kind !== 'flag' && field.kind !== 'text';
+  // Text that was refused, or is still being typed, is the person's own.
+  let dirty = false;
+  let shown = null;
+  let input;
+
+  const report = (problems) => {
+    const bad = problems.length > 0;
+    // Beside its own field a message need not name it.
+    setText(error, problems.map(({ path: where, message }) =>
+      (where === path ? message.replace(`${path}: `, '') : message)).join(' '));
+    if (bad) input.setAttribute('aria-invalid', 'true'); else input.removeAttribute('aria-invalid');
+    return !bad;
+  };
+  const commit = (text) => {
+    const trimmed = text.trim();
+    const problems = trimmed === '' && field.absent !== 'default'
+      ? actions.clear(path) : actions.set(path, trimmed);
+    dirty = !report(problems);
+    if (!dirty) api.update(actions.value(field, index));
+  };
+  const clear = () => {
+    dirty = !report(actions.clear(path));
+    if (!dirty) api.update(actions.value(field, index));
+    input.focus();
+  };
+  const step = (direction) => {
+    const present = numberOf(field, actions.units(), shown) ?? actions.start(path);
+    if (typeof present !== 'number') return;
+    dirty = false;
+    report(actions.set(path, stepped(field, actions.units(), present, direction)));
+    api.update(actions.value(field, index));
+  };
+
+  if (chosen) {
+    input = makeChoice(field, id, errorId, commit);
+  } else if (field.kind === 'flag') {
+    input = el('input', { id, type: 'checkbox', 'aria-describedby': errorId, change: () => commit(String(input.checked)) });
+  } else {
+    input = el('input', {
+      id, type: 'text', autocomplete: 'off', autocapitalize: field.kind === 'text' ? 'words' : 'off',
+      spellcheck: 'false', enterkeyhint: 'done', 'aria-describedby': stepper ? `${id}-unit ${errorId}` : errorId,
+      input: () => { dirty = true; },
+      // A value put back by hand is no change, but its complaint has to go.
+      change: () => commit(input.value),
+    });
+  }
+
+  const buttons = stepper && [
+    el('button', { type: 'button', class: 'step', text: '\u2212', 'aria-label': `Less: ${name}`, click: () => step(-1) }),
+    el('button', { type: 'button', class: 'step', text: '+', 'aria-label': `More: ${name}`, click: () => step(1) }),
+  ];
+  const clearButton = !chosen && field.absent === 'unknown' && field.kind !== 'flag'
+    && el('button', { type: 'button', class: 'clear', text: '\u00D7', 'aria-label': `Not known: ${name}`, click: clear });
+  const unit = stepper && el('span', { class: 'unit', id: `${id}-unit` });
+  const help = field.measure && el('p', { class: 'help', id: `${id}-help`, hidden: true, text: field.measure });
+  const ask = help && el('button', {
+    type: 'button', class: 'ask', text: '?', 'aria-expanded': 'false', 'aria-controls': help.id,
+    'aria-label': `${stepper ? 'How to measure' : 'What this means'}: ${name}`,
+    click: () => {
+      setHidden(help, !help.hidden);
+      ask.setAttribute('aria-expanded', String(!help.hidden));
+    },
+  });
+
+  const label = field.kind === 'flag' && !chosen
+    ? el('label', { class: 'check', for: id }, input, field.question)
+    : el('label', { for: id, text: field.question });
+  const entry = label.contains(input) ? null
+    : el('div', { class: 'entry' }, buttons && buttons[0], input, unit, buttons && buttons[1], clearButton);
+  const root = el('div', { class: 'field' }, label, ask, help, entry, error);
+  root.dataset.path = path;
+
+  const api = {
+    path, root, input, field, index,
+    // `value`: { text or null, unit, placeholder }. A field being typed in keeps what is in it.
+    update(value) {
+      if (clearButton) setHidden(clearButton, value.text === null);
+      // With nothing to begin from there is nothing to step.
+      const begins = value.text !== null || typeof actions.start(path) === 'number';
+      for (const button of buttons || []) setHidden(button, !begins);
+      if (unit) setText(unit, value.unit);
+      if (input.type === 'text') {
+        input.inputMode = inputMode(field, actions.units());
+        const placeholder = value.text === null ? value.placeholder : '';
+        if (input.placeholder !== placeholder) input.placeholder = placeholder;
+      }
+      if (dirty && (input === document.activeElement || input.hasAttribute('aria-invalid'))) return;
+      if (dirty) {
+        dirty = false;
+        shown = null;
+      }
+      if (input.type === 'checkbox') {
+        input.checked = value.text === 'true';
+      } else if (shown !== (value.text ?? '')) {
+        shown = value.text ?? '';
+        if (input.value !== shown) input.value = shown;
+      }
+    },
+    // The whole station was replaced: what was refused belongs to the old one.
+    forget() {
+      dirty = false;
+      shown = null;
+      report([]);
+    },
+  };
+  return api;
+}

@@ -1,0 +1,230 @@
+// Starts the page: the engine and the station first, then the picture, then the document.
+
+import { fragment, makeAddress, refusal } from './address.js';
+import { followContext, followSize, makeFrames, startCanvas } from './canvas.js';
+import { makeEngine } from './engine.js';
+import { guardKeys, guardPointers, listenToPointers } from './input.js';
+import { isWide, makeSheets } from './sheets.js';
+import { preferredTheme, preferredUnits, recall, remember } from './store.js';
+
+const find = (id) => document.getElementById(id);
+const canvas = find('canvas');
+const root = document.documentElement;
+
+// A screen reader is told the result once the hand has come to rest.
+const restMs = 500;
+// While something is dragged, open text follows a few times a second.
+const dragMs = 250;
+
+let engine = null;
+let drawing = false;   // there is a canvas
+let pages = null;      // the document, once loaded
+let frames = null;
+let units = preferredUnits();
+let ready = false;
+
+globalThis.hearthsight = {
+  snapshot() {
+    if (!engine) return { frame: 0, config: null, report: null, focus: '', items: [], lastError: '' };
+    const box = canvas.getBoundingClientRect();
+    const items = drawing
+      ? engine.items().map((item) => ({ ...item, rect: [item.rect[0] + box.x, item.rect[1] + box.y, item.rect[2], item.rect[3]] }))
+      : pages?.items() ?? [];
+    return {
+      frame: engine.frameCount(), config: engine.config(), report: engine.report(),
+      focus: engine.focus(), items, lastError: engine.lastError(),
+    };
+  },
+};
+
+function notice(text) {
+  find('notice').hidden = text === '';
+  find('notice-text').textContent = text;
+}
+find('notice-close').addEventListener('click', () => {
+  notice('');
+  canvas.focus({ preventScroll: true });
+});
+
+let liveTimer = 0;
+function say(text) {
+  clearTimeout(liveTimer);
+  find('live').textContent = text;
+}
+
+// The document is drawn at once when it can be seen, else when the hand rests.
+let updateTimer = 0;
+function update() {
+  clearTimeout(updateTimer);
+  updateTimer = 0;
+  pages?.update();
+}
+function afterChange(dragging) {
+  clearTimeout(liveTimer);
+  liveTimer = setTimeout(() => {
+    if (!engine.hasDesk()) return;
+    const { live } = engine.page();
+    if (find('live').textContent !== live) find('live').textContent = live;
+  }, restMs);
+  frames?.wake();
+  if (!updateTimer) updateTimer = setTimeout(update, dragging ? dragMs : 0);
+}
+
+function setTheme(theme) {
+  root.dataset.theme = theme;
+  find('theme').setAttribute('aria-pressed', String(theme === 'dusk'));
+  document.querySelector('meta[name="theme-color"]').content = getComputedStyle(root).getPropertyValue('--paper').trim();
+  engine.setTheme(theme);
+  frames?.wake();
+}
+
+function unitsAre(name) {
+  if (name === units) return;
+  units = name;
+  remember('units', name);
+}
+
+function setUnits(name) {
+  unitsAre(name);
+  engine.setUnits(name);
+  afterChange(false);
+}
+
+// The station that the page opens with. Returns true when the address's own link was refused.
+function openStation() {
+  const given = fragment();
+  if (!given) {
+    engine.start(null, units);
+    return false;
+  }
+  const problems = engine.start(given, units);
+  if (problems.length === 0) return false;
+  const last = recall('last-good-link');
+  const usesLast = last && last !== given && engine.start(last, units).length === 0;
+  if (!usesLast) engine.start(null, units);
+  notice(`${refusal(problems)} ${usesLast
+    ? 'Shown instead: the last station on this device.' : 'Shown instead: an example household.'} The address keeps the link until you change something.`);
+  return true;
+}
+
+// Everything usable is on the screen and answers.
+function markReady() {
+  if (ready) return;
+  ready = true;
+  find('shell').remove();
+  performance.mark('hearthsight:ready');
+}
+
+// The document and the program behind it come after the picture.
+const deskScript = '../desk.js';
+async function loadDocument() {
+  const [{ makeDocument }, desk] = await Promise.all([
+    import('./document.js'), import(deskScript).then((script) => script.default()),
+  ]);
+  engine.useDesk(desk);
+  pages = makeDocument(engine, {
+    units: () => units, unitsAre, setUnits, say, afterChange: () => afterChange(false),
+    openSheet: (name) => sheets.open(name),
+  });
+  update();
+  sheets.arrived();
+}
+
+const sheets = makeSheets({ shown: () => update() });
+
+function withoutCanvas() {
+  drawing = false;
+  frames.stop();
+  root.classList.add('no-canvas');
+  sheets.remark();
+}
+
+async function start() {
+  await globalThis.Module.ready;
+  engine = makeEngine(globalThis.Module);
+  let address = null;
+  let told = -1;
+  globalThis.hsHost = {
+    // Also when only the view changed, units for one: then the station's number is the same.
+    changed(revision, dragging) {
+      if (revision !== told) address?.changed();
+      told = revision;
+      afterChange(Boolean(dragging));
+    },
+    wake() { frames?.wake(); },
+    openSheet(name) {
+      const [sheet, rule] = name.split(':');
+      if (rule) pages?.openRule(rule); else sheets.open(sheet);
+    },
+    cursor(name) { canvas.style.cursor = name; },
+  };
+
+  const refused = openStation();
+  address = makeAddress(engine, {
+    open(text) {
+      const problems = engine.openLink(text);
+      if (problems.length > 0) {
+        address.keep();
+        notice(`${refusal(problems)} Your station is as it was.`);
+      } else {
+        notice('');
+        pages?.replaced();
+      }
+    },
+    show: sheets.show,
+    sheet: sheets.current,
+  });
+  sheets.use(address);
+  if (refused) address.keep(); else if (!fragment()) address.write(); else remember('last-good-link', engine.link());
+
+  setTheme(preferredTheme());
+  find('theme').addEventListener('click', () => {
+    const theme = root.dataset.theme === 'dusk' ? 'sun' : 'dusk';
+    remember('theme', theme);
+    setTheme(theme);
+  });
+
+  frames = makeFrames(engine, () => {
+    // The first frame is measured and hidden; the second one shows everything.
+    if (!ready && engine.frameCount() >= 2) {
+      markReady();
+      loadDocument();
+    }
+  });
+  const active = () => drawing;
+  guardPointers(engine, canvas, frames, active);
+  guardKeys(engine, canvas, frames, active, {
+    escape() {
+      if (sheets.close()) return true;
+      if (document.activeElement !== canvas) return false;
+      find('bar').querySelector('button').focus();
+      return true;
+    },
+    undo() { if (engine.undo()) pages?.replaced(); },
+    redo() { if (engine.redo()) pages?.replaced(); },
+  });
+
+  drawing = startCanvas(engine, canvas);
+  if (!drawing) {
+    withoutCanvas();
+    await loadDocument();
+    markReady();
+    return;
+  }
+  listenToPointers(engine, canvas, frames);
+  followSize(engine, canvas, frames);
+  followContext(engine, canvas, frames, () => { withoutCanvas(); loadDocument(); });
+  frames.wake();
+}
+
+start().catch((error) => {
+  find('shell-state')?.replaceChildren('The page could not start. Load it again; if that does not help, this browser may be too old for it.');
+  throw error;
+});
+
+// The keyboard of a phone covers what it does not resize: sheets end above it.
+globalThis.visualViewport?.addEventListener('resize', () => {
+  const { height } = globalThis.visualViewport;
+  const covered = innerHeight - height > 120 && !isWide();
+  document.getElementById('document').style.maxHeight = covered ? `${Math.round(height)}px` : '';
+});

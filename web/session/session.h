@@ -1,0 +1,60 @@
+#pragma once
+// The one place that changes the Config: applies intents, keeps undo, evaluates once.
+// Knows no ImGui, GL or browser, so the page works without a canvas and native tests can drive it.
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/base/result.h"
+#include "engine/config/config.h"
+#include "engine/evaluate/evaluate.h"
+#include "engine/report/summary.h"
+
+namespace hs::web {
+
+class Session {
+ public:
+  Session();
+
+  const config::Config& config() const { return config_; }
+  const evaluate::Evaluation& evaluation() const { return evaluation_; }
+  std::uint32_t revision() const { return revision_; }  // grows with every change
+  bool dragging() const { return dragging_; }
+
+  // Intents. Each is one undo step, except that all changes of one drag are one step. A refused
+  // change leaves everything as it was.
+  std::vector<Problem> set_field(std::string_view path, std::string_view text, report::Units bare);
+  void drag_field(std::string_view path, double value);     // clamped to range; fit stage only
+  void end_drag();                                          // full evaluation, one undo step
+  std::vector<Problem> clear_field(std::string_view path);  // back to absent or the default
+  std::vector<Problem> load_oven(std::string_view kind);    // sizes of a preset oven
+  std::vector<Problem> add_cook();
+  std::vector<Problem> remove_cook(std::size_t index);
+  std::vector<Problem> open_json(std::string_view text);
+  std::vector<Problem> open_link(std::string_view text);
+  std::vector<Problem> accept_trial();  // applies the cold trial's correction
+  bool can_undo() const { return undo_at_ > 0; }
+  bool can_redo() const { return undo_at_ + 1 < history_.size(); }
+  void undo();
+  void redo();
+  void forget_history();  // what there is now is where undo ends
+
+  std::string link() const;  // without '#'
+  std::string last_error;    // plain words, for the page; empty when all is well
+
+ private:
+  std::vector<Problem> adopt(config::Config next);
+  void remember();  // one more step of undo; what could be redone is gone
+  void evaluate_now(bool full);
+
+  config::Config config_;
+  evaluate::Evaluation evaluation_;
+  std::vector<config::Config> history_;
+  std::size_t undo_at_ = 0;
+  std::uint32_t revision_ = 0;
+  bool dragging_ = false;
+};
+
+}  // namespace hs::web
