@@ -203,7 +203,7 @@ void write(JsonWriter& writer, const Node& node) {
 Parsed parse_json(std::string_view text) {
   Parsed out;
   if (text.size() > kMostJsonBytes) {
-    out.problems.push_back({"", std::to_string(text.size()) + " bytes of input",
+    out.problems.push_back({"", "more than " + std::to_string(kMostJsonBytes) + " bytes of input",
                             "at most " + std::to_string(kMostJsonBytes) + " bytes"});
     return out;
   }

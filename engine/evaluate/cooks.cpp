@@ -42,9 +42,12 @@ Seen seen_from(const config::Config& config, const Scene& scene, const cook::Bod
   return seen;
 }
 
-std::optional<Stoop> stoop_of(const Scene& scene, const CookResult& cook) {
+std::optional<Stoop> stoop_of(const config::Config& config, const Scene& scene,
+                              const CookResult& cook) {
   const sight::BodyLine line{cook.body.eye_lever_mm, cook.body.leg_mm};
-  const auto posture = sight::least_stoop(scene.geometry, cook.watching.eye, line, scene.need);
+  const auto posture = sight::least_stoop(cook.watching.eye, line, [&](const sight::Eye& eye) {
+    return sees_target(scene, config.view, eye);
+  });
   if (!posture) return {};
   const sight::Eye eye = sight::bent(cook.watching.eye, line, *posture);
   Stoop stoop;
@@ -57,7 +60,11 @@ std::optional<Stoop> stoop_of(const Scene& scene, const CookResult& cook) {
 }
 
 Verdict prep_verdict(double offset_mm, const Band& band) {
-  if (offset_mm >= band.low_mm && offset_mm <= band.high_mm) return Verdict::Ok;
+  // A counter rounded for building must not leave a band by that alone.
+  if (offset_mm >= band.low_mm - height::kHandTolerance_mm &&
+      offset_mm <= band.high_mm + height::kHandTolerance_mm) {
+    return Verdict::Ok;
+  }
   const bool near =
       offset_mm >= band.low_mm - kNearBand_mm && offset_mm <= band.high_mm + kNearBand_mm;
   return near ? Verdict::Warn : Verdict::Fail;
@@ -69,9 +76,9 @@ void fill_oven(const config::Config& config, const Scene& scene, const config::C
   const config::View& view = config.view;
   result.watching = seen_from(config, scene, body, view.standoff_mm, oven_floor_mm);
   result.working = seen_from(config, scene, body, view.working_standoff_mm, oven_floor_mm);
-  result.full_view = {lowest_floor_showing(scene, view, body, view.standoff_mm),
+  result.full_view = {lowest_floor_showing(scene, view, body, view.standoff_mm, oven_floor_mm),
                       nearest_standoff_showing(scene, view, body, oven_floor_mm)};
-  result.stoop = stoop_of(scene, result);
+  result.stoop = stoop_of(config, scene, result);
   result.bending_hides =
       sight::bending_hides(scene.geometry, result.watching.eye, {body.eye_lever_mm, body.leg_mm});
   const double hand_mm = oven_floor_mm + height::kHandOverFloor_mm;
@@ -79,11 +86,12 @@ void fill_oven(const config::Config& config, const Scene& scene, const config::C
   result.hand_below_shoulder_mm = body.shoulder.value_mm - hand_mm;
   const config::Weights& w = config.weights;
   result.oven_cost =
-      height::oven_cost({cook.share, body.elbow.value_mm, true, false}, oven_floor_mm,
+      height::oven_cost({cook.share, body.elbow.value_mm, true, false, {}}, oven_floor_mm,
                         result.watching.unseen_line, {w.sight, w.prep, w.hands, w.worst_off});
   // A platform is the last resort of a short standing adult: never for a child or a seated cook.
   const double too_high_mm = oven_floor_mm - result.ceiling_floor_mm;
-  if (too_high_mm > 0.5 && !cook.seated && cook.build != config::Build::Child) {
+  if (too_high_mm > height::kHandTolerance_mm && !cook.seated &&
+      cook.build != config::Build::Child) {
     result.step_mm = round_up_5(too_high_mm);
   }
 }
@@ -94,11 +102,12 @@ void fill_prep(const config::Config& config, const config::Cook& cook, double co
   const config::Station& station = config.station;
   const double elbow_mm = body.elbow.value_mm;
   result.prep_offset_mm = elbow_mm - counter_mm;
-  result.prep_band = height::dough_offset(station.board_mm);
+  result.prep_band = prep_band_of(config, cook, body);
+  result.light_band = height::light_offset(station.board_mm);
   result.kitchen_rule = height::kitchen_rule(cook.stature_mm);
   result.prep_verdict = prep_verdict(result.prep_offset_mm, result.prep_band);
-  result.prep_cost = height::prep_cost({cook.share, elbow_mm, false, true}, counter_mm,
-                                       station.board_mm, {1, 1, 1, 0});
+  result.prep_cost = height::prep_cost({cook.share, elbow_mm, false, true, result.prep_band},
+                                       counter_mm, {1, 1, 1, 0});
   result.zones = reach::zones_over(
       counter_mm, {body.shoulder.value_mm, body.arm_to_grip_mm, body.forearm_hand_mm,
                    body.seated ? 0 : body.hip_mm, body.belly_mm});

@@ -54,6 +54,11 @@ Heights used_heights(const config::Config& config, const Scene& scene, const Hei
   }
   const bool oven = std::any_of(config.cooks.begin(), config.cooks.end(), config::works_at_oven);
   if (!oven && !station.oven_base_height_mm) used.oven_base_mm.reset();
+  // A riser lifts the oven off the counter it stands on; it cannot lower it.
+  if (station.arrangement == config::Arrangement::Riser && !station.oven_base_height_mm &&
+      used.oven_base_mm && used.counter_mm) {
+    used.oven_base_mm = std::max(*used.oven_base_mm, *used.counter_mm);
+  }
   used.oven_floor_mm.reset();
   used.riser_mm.reset();
   if (used.oven_base_mm) used.oven_floor_mm = *used.oven_base_mm + scene.floor_above_base_mm;
@@ -133,7 +138,7 @@ ArrangementResult arrangement_result(const config::Config& config, const Scene& 
       result.unseen_line = std::max(result.unseen_line, unseen_line(scene, eye));
     }
     if (config::works_at_prep(cook) && plan.heights.counter_mm && !young_child(cook, body)) {
-      const Band band = height::dough_offset(config.station.board_mm);
+      const Band band = prep_band_of(config, cook, body);
       const double offset_mm = body.elbow.value_mm - *plan.heights.counter_mm;
       result.dough_off_mm =
           std::max({result.dough_off_mm, band.low_mm - offset_mm, offset_mm - band.high_mm});
@@ -142,12 +147,13 @@ ArrangementResult arrangement_result(const config::Config& config, const Scene& 
   return result;
 }
 
-std::optional<ExistingCounter> existing_counter(const config::Config& config,
-                                                const Heights& recommended) {
-  if (!config.station.existing_counter_mm || !recommended.oven_base_mm) return {};
+// What the cabinet that is there needs to bring the oven to the height in use: block and cabinet
+// together are the oven counter that the page shows.
+std::optional<ExistingCounter> existing_counter(const config::Config& config, const Heights& used) {
+  if (!config.station.existing_counter_mm || !used.oven_base_mm) return {};
   ExistingCounter existing;
   existing.height_mm = *config.station.existing_counter_mm;
-  existing.block_mm = *recommended.oven_base_mm - existing.height_mm;
+  existing.block_mm = *used.oven_base_mm - existing.height_mm;
   existing.platform_mm = std::max(0.0, -existing.block_mm);
   return existing;
 }
@@ -168,7 +174,7 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene) {
     e.cooks.push_back(cook_result(config, scene, i, e.used));
   }
   e.clearances = clearance::needs(config, e.used.oven_base_mm.value_or(0));
-  e.existing = existing_counter(config, e.recommended.heights);
+  e.existing = existing_counter(config, e.used);
   e.trial = cold_trial(config, scene, e.used);
   e.findings = findings_of(config, scene, e);
   order_by_harm(e.findings);

@@ -63,6 +63,7 @@ struct CookResult {
   // At prep; meaningless unless at_prep.
   double prep_offset_mm = 0;  // counter below the elbow, positive down
   Band prep_band;             // offsets that suit dough
+  Band light_band;            // offsets that suit topping and other light work
   Band kitchen_rule;          // counter heights a published kitchen rule gives
   Verdict prep_verdict = Verdict::Ok;
   reach::Zones zones;

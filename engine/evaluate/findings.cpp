@@ -17,6 +17,7 @@ constexpr double kEdgeOn_deg = 8;
 constexpr double kGazeLow_deg = 40;  // EN 1005-4, second hand
 constexpr double kArmGood_deg = 20, kArmLimit_deg = 60;
 constexpr double kTrunkGood_deg = 20;
+constexpr double kNeckGood_deg = 25;                                 // ISO 11226, second hand
 constexpr double kKitchenCounter_mm = 914.4;                         // 36 in
 constexpr double kChildTableLow_mm = 660, kChildTableHigh_mm = 760;  // ADA 2010 902.4.2
 
@@ -31,7 +32,15 @@ double upper_arm_deg(const CookResult& cook) {
 void add_hands(Findings& out, const config::Config& config, const Evaluation& e, std::size_t i) {
   const CookResult& cook = e.cooks[i];
   const double floor_mm = *e.used.oven_floor_mm;
-  out.at_most("height.hand_ceiling", floor_mm, cook.ceiling_floor_mm, Verdict::Fail, i);
+  const double over_mm = floor_mm - cook.ceiling_floor_mm;
+  const bool over = over_mm > height::kHandTolerance_mm;
+  out.add({"height.hand_ceiling",
+           over ? Verdict::Fail : Verdict::Ok,
+           i,
+           floor_mm,
+           cook.ceiling_floor_mm,
+           over ? -over_mm : std::max(0.0, -over_mm),
+           {}});
   const double arm_deg = upper_arm_deg(cook);
   const bool good = arm_deg <= kArmGood_deg;
   const double limit_deg = good ? kArmGood_deg : kArmLimit_deg;
@@ -114,6 +123,17 @@ void add_sight(Findings& out, const config::Config& config, const Evaluation& e,
            kGazeLow_deg - seen.steepest_gaze_deg,
            {}});
   if (seen.target_seen) return;
+  if (cook.stoop && cook.stoop->posture != sight::Posture{}) {
+    const double neck_deg = cook.stoop->neck_deg;
+    const bool good = neck_deg >= 0 && neck_deg <= kNeckGood_deg;
+    out.add({"sight.neck",
+             good ? Verdict::Ok : Verdict::Warn,
+             i,
+             neck_deg,
+             neck_deg < 0 ? 0 : kNeckGood_deg,
+             neck_deg < 0 ? neck_deg : kNeckGood_deg - neck_deg,
+             {}});
+  }
   if (cook.stoop) {
     const double trunk_deg = cook.stoop->posture.trunk_deg;
     out.add({"sight.stoop",
@@ -148,6 +168,8 @@ void add_prep(Findings& out, const config::Config& config, const CookResult& coo
              {}});
     return;
   }
+  // A seated cook's counter is judged by where knees fit (reach.seated_counter), not by the elbow.
+  if (config.cooks[i].seated) return;
   const auto distance_inside = [&](const Band& band) {
     return std::min(cook.prep_offset_mm - band.low_mm, band.high_mm - cook.prep_offset_mm);
   };
@@ -160,7 +182,7 @@ void add_prep(Findings& out, const config::Config& config, const CookResult& coo
            too_high ? cook.prep_band.low_mm : cook.prep_band.high_mm,
            margin_mm,
            {}});
-  const Band light = height::light_offset(config.station.board_mm);
+  const Band& light = cook.light_band;
   const double light_margin_mm = distance_inside(light);
   if (light_margin_mm >= 0) {
     out.add({"height.light_band",
@@ -254,13 +276,23 @@ void add_station_heights(Findings& out, const config::Config& config, const Eval
   };
   given(station.oven_base_height_mm, best.oven_base_mm, "oven counter");
   given(station.counter_height_mm, best.counter_mm, "dough counter");
+  if (e.used.riser_mm && *e.used.riser_mm < -kTolerance &&
+      station.arrangement == config::Arrangement::Riser) {
+    out.add({"height.riser",
+             Verdict::Fail,
+             {},
+             *e.used.oven_base_mm,
+             *e.used.counter_mm,
+             *e.used.riser_mm,
+             {}});
+  }
   if (e.existing) {
     const bool fits = e.existing->block_mm >= 0;
     out.add({"height.existing_counter",
              fits ? Verdict::Ok : Verdict::Warn,
              {},
              e.existing->height_mm,
-             *best.oven_base_mm,
+             *e.used.oven_base_mm,
              e.existing->block_mm,
              {}});
   }
@@ -277,8 +309,20 @@ void add_station_heights(Findings& out, const config::Config& config, const Eval
   }
 }
 
-void add_trial(Findings& out, const Evaluation& e) {
-  if (!e.trial) return;
+void add_trial(Findings& out, const config::Config& config, const Evaluation& e) {
+  if (!e.trial) {
+    // A mark was typed, but from what height is not known.
+    if (config.trial.cold_farthest_seen_mm) {
+      out.add({"sight.cold_trial",
+               Verdict::Unknown,
+               {},
+               *config.trial.cold_farthest_seen_mm,
+               {},
+               {},
+               {}});
+    }
+    return;
+  }
   if (!e.trial->predicted_mm) {
     out.add({"sight.cold_trial", Verdict::Fail, e.trial->cook, e.trial->measured_mm, {}, {}, {}});
     return;
@@ -320,7 +364,7 @@ std::vector<Finding> findings_of(const config::Config& config, const Scene& scen
   }
   add_station_heights(out, config, e);
   add_kitchen_counter(out, config, scene, e);
-  add_trial(out, e);
+  add_trial(out, config, e);
   add_room(out, config, e);
   return std::move(out.list);
 }

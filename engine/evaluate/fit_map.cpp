@@ -19,8 +19,9 @@ FitMap fit_map(const config::Config& config, int columns, int rows) {
   FitMap map;
   std::vector<const cook::Body*> bodies;
   double ceiling_mm = 1e9, lowest_elbow_mm = 1e9, highest_elbow_mm = 0;
+  const std::vector<bool> at_oven = pull_the_oven(config, scene);
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
-    if (!config::works_at_oven(config.cooks[i])) continue;
+    if (!at_oven[i]) continue;
     const double elbow_mm = scene.bodies[i].elbow.value_mm;
     bodies.push_back(&scene.bodies[i]);
     ceiling_mm = std::min(ceiling_mm, height::floor_ceiling_mm(elbow_mm));
@@ -53,7 +54,7 @@ FitMap fit_map(const config::Config& config, int columns, int rows) {
         all_see = all_see && share >= kSeenShare && unseen_line(scene, eye) < 0.02;
       }
       map.share.push_back(static_cast<float>(worst_share));
-      map.good.push_back(all_see && floor_mm <= ceiling_mm ? 1 : 0);
+      map.good.push_back(all_see && floor_mm <= ceiling_mm + height::kHandTolerance_mm ? 1 : 0);
     }
   }
   return map;

@@ -32,6 +32,7 @@ height::Weights weights_of(const config::Weights& w) {
 
 Household household_of(const config::Config& config, const Scene& scene) {
   Household household{config, scene, weights_of(config.weights), {}};
+  const std::vector<bool> at_oven = pull_the_oven(config, scene);
   bool grown_at_prep = false;
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     grown_at_prep |=
@@ -43,8 +44,8 @@ Household household_of(const config::Config& config, const Scene& scene) {
     // else works there.
     const bool prep =
         config::works_at_prep(cook) && !(grown_at_prep && young_child(cook, scene.bodies[i]));
-    household.members.push_back(
-        {cook.share, scene.bodies[i].elbow.value_mm, config::works_at_oven(cook), prep});
+    household.members.push_back({cook.share, scene.bodies[i].elbow.value_mm, at_oven[i], prep,
+                                 prep_band_of(config, cook, scene.bodies[i])});
   }
   return household;
 }
@@ -65,8 +66,7 @@ double cost_at(const Household& h, std::size_t m, Task task, double height_mm) {
     cost = height::oven_cost(member, floor_mm, unseen_line(h.scene, eye), h.weights);
   }
   if (task != Task::Oven && member.prep) {
-    cost = std::max(cost, 0.0) +
-           height::prep_cost(member, height_mm, h.config.station.board_mm, h.weights);
+    cost = std::max(cost, 0.0) + height::prep_cost(member, height_mm, h.weights);
   }
   return cost;
 }
@@ -98,13 +98,29 @@ int whole_below(double mm) { return static_cast<int>(std::floor(mm + 1e-6)); }
 
 }  // namespace
 
+Band prep_band_of(const config::Config& config, const config::Cook& cook, const cook::Body& body) {
+  return cook.seated ? height::seated_offset(body.elbow.value_mm)
+                     : height::dough_offset(config.station.board_mm);
+}
+
+std::vector<bool> pull_the_oven(const config::Config& config, const Scene& scene) {
+  std::vector<bool> grown, all;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    const bool there = config::works_at_oven(config.cooks[i]);
+    all.push_back(there);
+    grown.push_back(there && !young_child(config.cooks[i], scene.bodies[i]));
+  }
+  return std::find(grown.begin(), grown.end(), true) != grown.end() ? grown : all;
+}
+
 Ceiling ceiling_of(const config::Config& config, const Scene& scene) {
   Ceiling ceiling{kHighestBase_mm, {}};
   const auto lower_to = [&](double base_mm, std::string_view rule) {
     if (base_mm < ceiling.oven_base_mm) ceiling = {std::max(0.0, base_mm), rule};
   };
+  const std::vector<bool> at_oven = pull_the_oven(config, scene);
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
-    if (!config::works_at_oven(config.cooks[i])) continue;
+    if (!at_oven[i]) continue;
     lower_to(height::floor_ceiling_mm(scene.bodies[i].elbow.value_mm) - scene.floor_above_base_mm,
              "height.hand_ceiling");
   }

@@ -79,7 +79,10 @@ void add_seated(Findings& out, const config::Config& config, const Evaluation& e
   } else if (!high_mm) {
     out.add({"reach.seated_reach", Verdict::Fail, i, station.prep_depth_mm, {}, {}, {}});
   }
-  out.at_least("reach.knee_room", station.knee_height_mm, kKneeClear_mm, Verdict::Fail, i);
+  // No knee fits above the counter that it is under.
+  std::optional<double> knee_mm = station.knee_height_mm;
+  if (knee_mm && e.used.counter_mm) knee_mm = std::min(*knee_mm, *e.used.counter_mm);
+  out.at_least("reach.knee_room", knee_mm, kKneeClear_mm, Verdict::Fail, i);
   if (e.used.counter_mm) {
     const double at_mm = *e.used.counter_mm;
     const bool inside = at_mm >= kSeatedLow_mm && at_mm <= kSeatedHigh_mm;

@@ -88,17 +88,22 @@ void add_sensitivity(const config::Config& config, const Scene& scene, Evaluatio
 
 double guests_share(const config::Config& config, const Scene& scene, const Heights& used,
                     double standoff_mm) {
-  // Works: hands below their ceiling, the whole target on the middle line seen upright from the
-  // watching distance, and the dough counter between light and heavy work.
+  // Works: hands below their ceiling, the whole target on the middle line seen upright from at most
+  // two steps behind the watching distance, and the dough counter between light and heavy work.
   const double board_mm = config.station.board_mm;
   const double light_mm = height::light_offset(board_mm).low_mm;
   const double heavy_mm = height::dough_offset(board_mm).high_mm;
   constexpr double kGuestShoes_mm = 25;
+  constexpr double kTwoSteps_mm = 800;  // a guest may watch from this much further back
   return cook::share_of_adults(
       [&](const cook::Body& body) {
         if (used.oven_floor_mm) {
-          if (*used.oven_floor_mm > height::floor_ceiling_mm(body.elbow.value_mm)) return false;
-          const sight::Eye eye = eye_of(body, config.view, standoff_mm, *used.oven_floor_mm);
+          if (*used.oven_floor_mm >
+              height::floor_ceiling_mm(body.elbow.value_mm) + height::kHandTolerance_mm) {
+            return false;
+          }
+          const sight::Eye eye =
+              eye_of(body, config.view, standoff_mm + kTwoSteps_mm, *used.oven_floor_mm);
           if (unseen_line(scene, eye) > 0) return false;
         }
         if (!used.counter_mm) return true;

@@ -8,11 +8,17 @@
 
 namespace hs::evaluate {
 
+// What must be seen: the middle line to far_mm, there at height z above the floor.
+struct Need {
+  double far_mm = 0;
+  double z_mm = 0;
+};
+
 // What is the same for every height tried: shapes, bodies, what must be seen.
 struct Scene {
   oven::Geometry geometry;
   sight::Disc pizza;
-  sight::Need need;           // far end of the target on the middle line, height of its top
+  Need need;                  // far end of the target on the middle line, height of its top
   double target_near_mm = 0;  // near end of the target on the middle line
   double floor_above_base_mm = 0;
   std::vector<cook::Body> bodies;
@@ -31,14 +37,23 @@ double unseen_line(const Scene& scene, const sight::Eye& eye);
 bool sees_target(const Scene& scene, const config::View& view, const sight::Eye& eye);
 
 // Lowest oven floor that shows the target from a standoff, and the nearest standoff that shows it
-// at an oven floor; nullopt when none does. Rounded up to 0.1 mm.
+// at an oven floor; nullopt when none does. `also`: a floor to try whatever the grid (25 mm; 50 mm
+// and the watching distance for standoffs). Rounded up to 0.1 mm.
 std::optional<double> lowest_floor_showing(const Scene& scene, const config::View& view,
-                                           const cook::Body& body, double standoff_mm);
+                                           const cook::Body& body, double standoff_mm,
+                                           double also_floor_mm);
 std::optional<double> nearest_standoff_showing(const Scene& scene, const config::View& view,
                                                const cook::Body& body, double oven_floor_mm);
 
 // A young child: too young to count as a small adult at a counter. Our judgement: under 13.
 bool young_child(const config::Cook& cook, const cook::Body& body);
+
+// The offsets below the elbow that suit this cook's hands in dough, seated or standing.
+Band prep_band_of(const config::Config& config, const config::Cook& cook, const cook::Body& body);
+
+// Cooks whose hands and eyes the oven's height is for: those at the oven, but a young child only
+// when nobody else is there.
+std::vector<bool> pull_the_oven(const config::Config& config, const Scene& scene);
 
 // The cheapest heights of one arrangement.
 struct Plan {

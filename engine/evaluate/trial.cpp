@@ -17,6 +17,8 @@ constexpr double kMouthError_mm = 4;
 constexpr double kHeightError_mm = 6;
 constexpr double kStandoffError_mm = 25;
 constexpr double kMeasuredEyeError_mm = 10;
+// An input that would have to be off by more of its own errors than this explains nothing.
+constexpr double kMostErrors = 4;
 
 struct Place {
   std::size_t cook = 0;
@@ -156,7 +158,7 @@ std::optional<ColdTrial> cold_trial(const config::Config& config, const Scene& s
     const auto value = value_for(config, body, place, s, trial.measured_mm);
     if (!value) continue;
     const double errors = std::abs(*value - s.value_mm) / s.error_mm;
-    if (trial.corrected_mm && errors >= trial.standard_errors) continue;
+    if (errors > kMostErrors || (trial.corrected_mm && errors >= trial.standard_errors)) continue;
     trial.corrected_mm = value;
     trial.likely_field = s.path;
     trial.standard_errors = errors;

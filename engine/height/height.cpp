@@ -30,6 +30,8 @@ Band dough_offset(double board_mm) { return {150 + board_mm, 250 + board_mm}; }
 
 Band light_offset(double board_mm) { return {50 + board_mm, 100 + board_mm}; }
 
+Band seated_offset(double elbow_mm) { return {elbow_mm - 865, elbow_mm - 710}; }
+
 Band kitchen_rule(double stature_mm) { return {stature_mm / 2 + 50, stature_mm / 2 + 100}; }
 
 double band_cost(double value_mm, const Band& band) {
@@ -47,10 +49,10 @@ double oven_cost(const Member& member, double oven_floor_mm, double unseen,
          tie_break(oven_floor_mm + kHandOverFloor_mm - member.elbow_mm);
 }
 
-double prep_cost(const Member& member, double counter_mm, double board_mm, const Weights& weights) {
-  const Band band = dough_offset(board_mm);
+double prep_cost(const Member& member, double counter_mm, const Weights& weights) {
   const double offset_mm = member.elbow_mm - counter_mm;
-  return weights.prep * band_cost(offset_mm, band) + tie_break(offset_mm - band.middle_mm());
+  return weights.prep * band_cost(offset_mm, member.prep_band) +
+         tie_break(offset_mm - member.prep_band.middle_mm());
 }
 
 Choice household(std::span<const Member> members, std::span<const double> row, double worst_off) {

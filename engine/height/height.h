@@ -16,6 +16,10 @@ namespace hs::height {
 inline constexpr double kHandOverFloor_mm = 50;
 inline constexpr double kHandAboveElbow_mm = 150;
 
+// What no hand can tell at a ceiling: a floor this little over it still passes, so that a height
+// rounded for building (5 mm or 1/4 in) does not fail its own rule. Our judgement.
+inline constexpr double kHandTolerance_mm = 4;
+
 // Highest oven floor that this elbow allows, mm above the ground.
 constexpr double floor_ceiling_mm(double elbow_mm) {
   return elbow_mm + kHandAboveElbow_mm - kHandOverFloor_mm;
@@ -32,6 +36,10 @@ struct Band {  // heights or offsets in mm, low <= high
 // Haslegrave, CCOHS, AUVA). The surface is the board's top: the counter is board_mm lower.
 Band dough_offset(double board_mm);
 Band light_offset(double board_mm);
+
+// A seated cook's counter, as an offset below their elbow: work surfaces 710 to 865 mm above the
+// ground (ADA 2010, 902.3), because knees must fit under it; the elbow comes second.
+Band seated_offset(double elbow_mm);
 
 // What a published kitchen rule says, told beside ours: counter at half the stature plus 50 to 100
 // (Kawaguchi et al. 2003, MEW Technical Report 82:24-28, abstract).
@@ -61,13 +69,14 @@ struct Weights {
 struct Member {
   double share = 1;
   double elbow_mm = 0;
-  bool oven = false;  // pulls the oven's height
-  bool prep = false;  // pulls the dough counter's height
+  bool oven = false;    // pulls the oven's height
+  bool prep = false;    // pulls the dough counter's height
+  Band prep_band = {};  // offsets below the elbow that suit this cook at the dough counter
 };
 
 // What one height costs one cook. unseen: hidden part of the target, 0..1.
 double oven_cost(const Member& member, double oven_floor_mm, double unseen, const Weights& weights);
-double prep_cost(const Member& member, double counter_mm, double board_mm, const Weights& weights);
+double prep_cost(const Member& member, double counter_mm, const Weights& weights);
 
 struct Choice {
   int height_mm = 0;

@@ -71,6 +71,19 @@ std::string yours(double mine_mm, const std::optional<double>& best_mm, Units un
          (off_mm > 0 ? " above" : " below") + " recommended";
 }
 
+// The dough band of each cook holds the recommended counter. Where their bands do not meet, the
+// recommendation is only the best of compromises and must not read as if it suited everyone.
+bool everyone_kneads_well(const evaluate::Evaluation& e) {
+  const auto& counter_mm = e.recommended.heights.counter_mm;
+  return !counter_mm ||
+         std::all_of(e.cooks.begin(), e.cooks.end(), [&](const evaluate::CookResult& cook) {
+           const double offset_mm = cook.body.elbow.value_mm - *counter_mm;
+           return !cook.at_prep || cook.young_child ||
+                  (offset_mm >= cook.prep_band.low_mm - height::kHandTolerance_mm &&
+                   offset_mm <= cook.prep_band.high_mm + height::kHandTolerance_mm);
+         });
+}
+
 std::string band_text(const std::optional<height::Band>& band, double shown_mm, double lift_mm,
                       Units units, std::string_view does) {
   if (!band) return {};
@@ -94,6 +107,8 @@ std::optional<double> highest_base_mm(const config::Config& config, const evalua
         *config.site.cover_height_mm - *above.required_mm - config.oven.height_mm;
     highest_mm = std::min(highest_mm.value_or(cover_mm), cover_mm);
   }
+  // Where nothing fits the cover's own finding says so; nothing is built below the ground.
+  if (highest_mm) highest_mm = std::max(0.0, *highest_mm);
   return highest_mm;
 }
 
@@ -169,12 +184,13 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
   }
   if (masonry) h.note = "slab at " + plain_length(slab_mm, units, true) + "; " + h.note;
   if (e.existing && e.existing->block_mm >= kNothing_mm) {
-    h.note += "; block of " + build_height(e.existing->block_mm, units, true) + " on your cabinet";
+    // First, because it is what the builder came for and a narrow card may cut the end.
+    h.note = "block of " + plain_length(slab_mm - e.existing->height_mm, units, true) +
+             " on your cabinet; " + h.note;
   }
   // A band belongs to the recommendation; beside another height it would be about nothing shown.
   const double best_shown_mm = (marked.oven_base_mm ? *marked.oven_base_mm : slab_mm) + lift_mm;
-  h.band = band_text(e.recommended.oven_band, best_shown_mm, lift_mm, units,
-                     config.cooks.size() > 1 ? "suits everyone" : "is as good");
+  h.band = band_text(e.recommended.oven_band, best_shown_mm, lift_mm, units, "is as good");
   return h;
 }
 
@@ -207,7 +223,7 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
                  : "recommended";
   }
   h.band = band_text(e.recommended.dough_band, marked.counter_mm.value_or(shown_mm), 0, units,
-                     config.cooks.size() > 1 ? "suits everyone" : "is as good");
+                     everyone_kneads_well(e) ? "is as good" : "suits your cooks best");
   return h;
 }
 

@@ -134,18 +134,26 @@ Table hands_table(const Page& page) {
 }
 
 Table dough_table(const Page& page) {
-  Table table{
-      "Dough", {"Cook", "Counter against elbow", "Counter that suits", "Own table", "Step"}, {}};
+  Table table{"Dough",
+              {"Cook", "Counter against elbow", "Counter that suits", "For topping",
+               "A kitchen rule says", "Own table", "Step"},
+              {}};
   for (std::size_t i = 0; i < page.evaluation.cooks.size(); ++i) {
     const evaluate::CookResult& cook = page.evaluation.cooks[i];
     if (!cook.at_prep) continue;
     const double below_mm = cook.prep_offset_mm;
     const double elbow_mm = cook.body.elbow.value_mm;
     const height::Band suits{elbow_mm - cook.prep_band.high_mm, elbow_mm - cook.prep_band.low_mm};
+    const height::Band topping{elbow_mm - cook.light_band.high_mm,
+                               elbow_mm - cook.light_band.low_mm};
     table.rows.push_back(
         {page.cook_name(i), page.length(std::abs(below_mm)) + (below_mm >= 0 ? " below" : " above"),
-         build_band(suits, suits.middle_mm(), page.units, true), or_none(page, cook.table_mm),
-         cook.young_child ? or_none(page, cook.step_mm) : kNone});
+         build_band(suits, suits.middle_mm(), page.units, true),
+         cook.body.seated ? kNone : build_band(topping, topping.middle_mm(), page.units, true),
+         cook.body.seated || cook.body.child
+             ? kNone
+             : build_band(cook.kitchen_rule, cook.kitchen_rule.middle_mm(), page.units, true),
+         or_none(page, cook.table_mm), cook.young_child ? or_none(page, cook.step_mm) : kNone});
   }
   return table;
 }

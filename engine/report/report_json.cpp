@@ -333,6 +333,8 @@ void put_cook(JsonWriter& out, const config::Cook& who, const evaluate::CookResu
     out.begin_object();
     put_mm(out, "offset_mm", cook.prep_offset_mm);
     put_band(out, "band_mm", cook.prep_band);
+    put_band(out, "light_work_band_mm", cook.light_band);
+    put_band(out, "kitchen_rule_counter_mm", cook.kitchen_rule);
     put_text(out, "verdict", verdict_name(cook.prep_verdict));
     put_mm(out, "near_reach_mm", cook.zones.near_mm);
     put_mm(out, "far_reach_mm", cook.zones.far_mm);

@@ -66,6 +66,42 @@ bool one_cabinet(const Scene& s) {
          !config::is_masonry(s.config.oven.kind);
 }
 
+// Room to keep free around the oven's body, and the cover over it. A mark that the frame, with a
+// little more room for it, does not hold is left out: the table of clearances has the figure.
+constexpr double kMostRoomAbove_mm = 400;
+constexpr double kMostRoomBehind_mm = 150;
+
+const std::optional<double>& required(const Scene& s, clearance::Side side) {
+  return s.evaluation.clearances[static_cast<std::size_t>(side)].required_mm;
+}
+
+double body_top_mm(const Scene& s) { return *s.oven_base_mm + s.config.oven.height_mm; }
+
+// Where the free room ends; absent: nobody has said how much.
+std::optional<double> free_above_mm(const Scene& s) {
+  const std::optional<double>& asked = required(s, clearance::Side::Above);
+  return asked ? std::optional(body_top_mm(s) + *asked) : std::nullopt;
+}
+std::optional<double> free_behind_mm(const Scene& s) {
+  const std::optional<double>& asked = required(s, clearance::Side::Back);
+  return asked ? std::optional(s.config.oven.depth_mm + *asked) : std::nullopt;
+}
+
+void make_room(Box& box, const Scene& s) {
+  const double top = box.top_mm - kMargin_mm;
+  const auto raise = [&](const std::optional<double>& line_mm) {
+    if (!line_mm || *line_mm > top + kMostRoomAbove_mm) return;
+    box.top_mm = std::max(box.top_mm, *line_mm + kMargin_mm);
+  };
+  raise(s.config.site.cover_height_mm);
+  if (!s.oven_base_mm) return;
+  constexpr double kQuestion_mm = 160;  // for the question mark over the body, or behind it
+  const std::optional<double> above = free_above_mm(s), behind = free_behind_mm(s);
+  raise(above ? above : std::optional(body_top_mm(s) + kQuestion_mm - kMargin_mm));
+  const double edge = behind ? *behind + kMargin_mm : s.config.oven.depth_mm + kQuestion_mm;
+  if (edge <= box.right_mm + kMostRoomBehind_mm) box.right_mm = std::max(box.right_mm, edge);
+}
+
 SectionFrame frame_of(const Scene& s) {
   SectionFrame frame;
   Box& box = frame.box;
@@ -76,13 +112,14 @@ SectionFrame frame_of(const Scene& s) {
   box.right_mm = s.back_mm + kMargin_mm;
   box.bottom_mm = -kGround_mm;
   box.top_mm = std::max({s.figure.top_mm, s.cut.top_mm, 1700.0}) + kMargin_mm;
+  make_room(box, s);
   frame.label_x_mm = box.right_mm + 5 * kMargin_mm;
   return frame;
 }
 
-void draw_ground(Drawing& d, const Scene& s, const Box& box) {
-  d.polygon(Role::Ground, rectangle(box.left_mm, -kGround_mm, s.back_mm + kMargin_mm, 0));
-  d.line(Role::Ground, {box.left_mm, 0}, {s.back_mm + kMargin_mm, 0}, Weight::Heavy);
+void draw_ground(Drawing& d, const Box& box) {
+  d.polygon(Role::Ground, rectangle(box.left_mm, -kGround_mm, box.right_mm, 0));
+  d.line(Role::Ground, {box.left_mm, 0}, {box.right_mm, 0}, Weight::Heavy);
 }
 
 // Cabinet face set back by the overhang, toe space at its foot, the top over it.
@@ -157,6 +194,59 @@ void draw_oven(Drawing& d, const Scene& s) {
   d.polygon(Role::OvenBody, cut.shell);
   if (!cut.brow.empty()) d.polygon(Role::OvenBody, cut.brow);
   d.polygon(Role::OvenInside, cut.hollow);
+}
+
+void draw_cover(Drawing& d, const Scene& s, const SectionView& view, const Box& box) {
+  const std::optional<double>& cover = s.config.site.cover_height_mm;
+  if (!cover || *cover > box.top_mm - kSame_mm) return;
+  d.line(Role::Ground, {box.left_mm, *cover}, {box.right_mm, *cover}, Weight::Heavy);
+  // Below it, unless the oven is there; behind the person, whose head may be as high.
+  const bool close = s.oven_base_mm && *cover - view.text_mm * 1.2 < s.cut.top_mm;
+  const double side = close && *cover + 1.2 * view.text_mm <= box.top_mm ? 1 : -1;
+  d.text(Role::Label, {box.right_mm - 0.2 * view.text_mm, *cover + side * 0.65 * view.text_mm},
+         "cover", Align::Right);
+}
+
+// A short edge that nobody has given a distance for: two dashes with a question mark between.
+void draw_unknown_edge(Drawing& d, Spot middle, bool upright, double text_mm) {
+  const double gap = (upright ? 0.55 : 0.4) * text_mm, end = gap + 0.45 * text_mm;
+  for (const double way : {-1.0, 1.0}) {
+    const Spot from{middle.x_mm + (upright ? 0 : way * gap),
+                    middle.y_mm + (upright ? way * gap : 0)};
+    const Spot to{middle.x_mm + (upright ? 0 : way * end), middle.y_mm + (upright ? way * end : 0)};
+    d.line(Role::Dimension, from, to, Weight::Normal, true);
+  }
+  d.text(Role::Label, middle, "?", Align::Centre);
+}
+
+// Dashed: the edges of the room that must stay free above, behind and before the oven's body.
+void draw_free_room(Drawing& d, const Scene& s, const SectionView& view, const Box& box) {
+  const double base = *s.oven_base_mm, body_top = body_top_mm(s), depth = s.config.oven.depth_mm;
+  const std::optional<double> above = free_above_mm(s), behind = free_behind_mm(s);
+  const std::optional<double>& before = required(s, clearance::Side::Front);
+  const double top = std::min(above.value_or(body_top), box.top_mm);
+  const double right = std::min(behind.value_or(depth), box.right_mm);
+  const double left = std::max(-before.value_or(0), box.left_mm);
+  // An edge at the body itself asks for nothing.
+  if (above && *above > body_top + kSame_mm && *above <= box.top_mm) {
+    d.line(Role::Dimension, {left, top}, {right, top}, Weight::Normal, true);
+  }
+  if (behind && *behind > depth + kSame_mm && *behind <= box.right_mm) {
+    d.line(Role::Dimension, {right, base}, {right, top}, Weight::Normal, true);
+  }
+  if (before && *before > kSame_mm && -*before >= box.left_mm) {
+    d.line(Role::Dimension, {left, base}, {left, top}, Weight::Normal, true);
+  }
+  // Beside the flue, wherever that stands, and clear of the line of the oven's floor.
+  if (!above) {
+    const bool flue_behind = !s.cut.flue.empty() && s.cut.flue[0].x_mm > depth / 2;
+    const double y = std::min(body_top + 0.6 * view.text_mm, box.top_mm - 0.5 * view.text_mm);
+    draw_unknown_edge(d, {(flue_behind ? 0.3 : 0.65) * depth, y}, false, view.text_mm);
+  }
+  if (!behind) {
+    const double x = std::min(depth + 0.6 * view.text_mm, box.right_mm - 0.3 * view.text_mm);
+    draw_unknown_edge(d, {x, body_top - 0.25 * s.config.oven.height_mm}, true, view.text_mm);
+  }
 }
 
 // Where the highest seen ray ends on the floor; where nothing is seen, the floor's front edge.
@@ -369,9 +459,13 @@ Drawing section(const config::Config& config, const evaluate::Evaluation& evalua
   const Scene s = scene_of(config, evaluation, view.person);
   const SectionFrame frame = frame_of(s);
   Drawing d;
-  draw_ground(d, s, frame.box);
+  draw_ground(d, frame.box);
   draw_station(d, s);
-  if (s.oven_base_mm) draw_oven(d, s);
+  draw_cover(d, s, view, frame.box);
+  if (s.oven_base_mm) {
+    draw_oven(d, s);
+    draw_free_room(d, s, view, frame.box);
+  }
   if (s.looks) {
     const Look look = look_of(s);
     draw_look(d, s, look);

@@ -35,8 +35,6 @@ using Words = std::optional<std::string>;
 
 // Shorter than this is no block, mm: what a builder cannot tell.
 constexpr double kNoBlock_mm = 2.5;
-// An input off by more of its own standard errors than this explains nothing: our judgement.
-constexpr double kMostErrors = 4;
 
 // What the blanks of one sentence are filled from.
 struct Context {
@@ -141,7 +139,7 @@ Words band(const Context& s) {
 
 bool trial_explained(const Context& s) {
   const auto& trial = s.evaluation.trial;
-  return trial && !trial->likely_field.empty() && trial->standard_errors <= kMostErrors;
+  return trial && !trial->likely_field.empty();
 }
 
 Words likely(const Context& s) {
@@ -252,7 +250,12 @@ Words blank(const Context& s, std::string_view name) {
   if (name == "block") {
     const auto& existing = s.evaluation.existing;
     if (!existing || existing->block_mm < kNoBlock_mm) return {};
-    return s.length(existing->block_mm);
+    // Block and cabinet together are the oven counter as it is shown, rounded for building.
+    const bool given = s.config.station.oven_base_height_mm.has_value();
+    const auto marked = marked_heights(s.config, s.evaluation, build_step_mm(s.units));
+    const double base_mm = given || !marked.oven_base_mm ? existing->height_mm + existing->block_mm
+                                                         : *marked.oven_base_mm;
+    return s.length(base_mm - existing->height_mm);
   }
   return {};
 }

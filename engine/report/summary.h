@@ -23,7 +23,7 @@ struct Headline {
   std::string_view id;   // "oven_counter" or "dough_counter"
   std::string label;     // "Oven counter", "Dough counter"; "Oven floor" for masonry
   std::string value;     // "42 1/2 in"; a dash when there is none
-  std::string band;      // "41 3/4 to 42 1/2 in suits everyone"; empty: none
+  std::string band;      // "41 3/4 to 42 1/2 in is as good"; empty: none
   std::string note;      // "recommended", or "yours: 1 3/4 in below recommended"
   std::string_view why;  // rule id
   Verdict verdict = Verdict::Ok;

@@ -120,6 +120,22 @@ inline constexpr RuleRow kHeightRows[] = {
      .fail = "",
      .unknown = "",
      .inputs = "height.given"},
+    {.id = "height.riser",
+     .title = "The riser under the oven",
+     .unit = Unit::Length,
+     .harm = Harm::Nuisance,
+     .measures = "height of what the oven stands on",
+     .against = "height of the dough counter that the riser stands on",
+     .source = "geometry",
+     .clause = "",
+     .basis = Basis::Computed,
+     .words = "A riser stands on the dough counter and lifts the oven. It cannot lower it.",
+     .ok = "The riser is {margin} high.",
+     .warn = "",
+     .fail = "The oven at {measured} would be {margin} below the counter at {limit} that its riser "
+             "stands on: choose two levels, or lower the dough counter.",
+     .unknown = "",
+     .inputs = "height.given"},
     {.id = "height.dough_band",
      .title = "Dough counter for this cook",
      .unit = Unit::Length,
@@ -180,11 +196,11 @@ inline constexpr RuleRow kHeightRows[] = {
      .unit = Unit::Length,
      .harm = Harm::Note,
      .measures = "height of the existing cabinet",
-     .against = "recommended height of what the oven stands on",
+     .against = "height of what the oven stands on, as in use",
      .source = "geometry",
      .clause = "",
      .basis = Basis::Computed,
-     .words = "The recommended height less the cabinet's: a block under the oven when it is too "
+     .words = "The height in use less the cabinet's: a block under the oven when it is too "
               "low. When it is too high, a fixed platform for the cooks is the last resort.",
      .ok = "The cabinet at {measured} needs a block {block} high under the oven.|The cabinet at "
            "{measured} is right for the oven as it is.",
@@ -223,8 +239,10 @@ inline constexpr RuleRow kHeightRows[] = {
      .clause = "raw file: stature, eye and elbow of each person",
      .basis = Basis::Seen,
      .words =
-         "The share of the surveyed adults, in these shoes, whose hands are under their ceiling "
-         "at this oven and who see all that must be seen within two steps back.",
+         "The share of the surveyed adults, in 25 mm (1 in) shoes, whose hands are under their "
+         "ceiling at this oven, who see all that must be seen from at most two steps (800 mm) "
+         "behind the recommended distance, and for whom the dough counter lies between their "
+         "light-work and heavy-work bands. Men and women count half each: our judgement.",
      .ok = "{measured} of adults could work at this oven.",
      .warn = "",
      .fail = "",

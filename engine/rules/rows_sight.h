@@ -119,6 +119,22 @@ inline constexpr RuleRow kSightRows[] = {
              "{all_of_target}[. Step back to {full_view}].",
      .unknown = "",
      .inputs = "sight.pizza_share"},
+    {.id = "sight.neck",
+     .title = "Neck in the least stoop",
+     .unit = Unit::Angle,
+     .harm = Harm::Strain,
+     .measures = "head over trunk in the least stoop; negative: tilted back",
+     .against = "0 to 25 degrees",
+     .source = "iso11226",
+     .clause = "neck flexion",
+     .basis = Basis::SecondHand,
+     .words = "Head bent 0 to 25 degrees over the trunk is good; further, or tilted back, is not. "
+              "The eyes are taken to look up to 40 degrees down by themselves (EN 1005-4).",
+     .ok = "In that stoop {cook}'s neck stays easy.",
+     .warn = "In that stoop {cook}'s neck is not easy: step back instead.",
+     .fail = "",
+     .unknown = "",
+     .inputs = "sight.pizza_share"},
     {.id = "sight.gaze",
      .title = "How steeply the cook looks down",
      .unit = Unit::Angle,
@@ -171,9 +187,10 @@ inline constexpr RuleRow kSightRows[] = {
          "expected[. Most likely off: {likely}][; {corrected} would explain it][; {unexplained}].",
      .fail = "In the cold trial {cook} saw the {measured} mark, but nothing should have been seen "
              "from there: check who looked, from where, and the sizes of the oven.",
-     .unknown =
-         "Not tried yet. Block the cold oven up to this height, lay a tape on its floor, and "
-         "type the farthest mark that shows.",
+     .unknown = "Not known from what height the {measured} mark was seen: type the height of the "
+                "trial.|Not "
+                "tried yet. Block the cold oven up to this height, lay a tape on its floor, and "
+                "type the farthest mark that shows.",
      .inputs = "sight.cold_trial sight.pizza_share"},
     {.id = "sight.floor_above_eye",
      .title = "Oven floor below the eye",

@@ -9,9 +9,6 @@
 namespace hs::sight {
 namespace {
 
-constexpr int kStep_deg = 2;
-constexpr int kMaxTrunk_deg = 60;
-constexpr int kMaxKnee_deg = 40;
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 // Largest s in 0..1 for which every crossing point from s = 0 on is inside the outline, where the
@@ -35,11 +32,6 @@ double inside_until(const oven::Outline& outline, const Eye& eye, double z_mm) {
 // Depth whose ray has run the part s of its way back to the eye when it crosses y = plane.
 double depth_for(double plane_mm, double distance_mm, double s) {
   return s >= 1 ? kInfinity : (plane_mm + distance_mm) / (1 - s) - distance_mm;
-}
-
-bool shows(const oven::Geometry& oven, const Eye& eye, const Need& need) {
-  if (eye.height_mm <= 0 || reach_on_middle(oven, eye) < need.far_mm) return false;
-  return need.z_mm <= 0 || sees_point(oven, eye, need.far_mm, need.z_mm);
 }
 
 }  // namespace
@@ -68,23 +60,6 @@ double reach_at_height(const oven::Geometry& oven, const Eye& eye, double z_mm) 
     reach_mm = std::min(reach_mm, depth_for(-oven.brow_mm, eye.distance_mm, s));
   }
   return reach_mm;
-}
-
-std::optional<Posture> least_stoop(const oven::Geometry& oven, const Eye& upright,
-                                   const BodyLine& body, const Need& need) {
-  const int max_knee_deg = body.leg_mm > 0 ? kMaxKnee_deg : 0;
-  for (int trunk_deg = 0; trunk_deg <= kMaxTrunk_deg; trunk_deg += kStep_deg) {
-    // A lower eye at the same place sees deeper as long as it is above the floor, so where the
-    // deepest knee bend does not help no smaller one does.
-    const Eye lowest = bent(upright, body, {1.0 * trunk_deg, 1.0 * max_knee_deg});
-    if (trunk_deg > 0 && lowest.distance_mm < kFaceLimit_mm) return {};
-    if (lowest.height_mm > 0 && !shows(oven, lowest, need)) continue;
-    for (int knee_deg = 0; knee_deg <= max_knee_deg; knee_deg += kStep_deg) {
-      const Posture posture{1.0 * trunk_deg, 1.0 * knee_deg};
-      if (shows(oven, bent(upright, body, posture), need)) return posture;
-    }
-  }
-  return {};
 }
 
 bool bending_hides(const oven::Geometry& oven, const Eye& upright, const BodyLine& body) {

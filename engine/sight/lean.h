@@ -2,8 +2,9 @@
 // Where an eye goes when a cook bends, and the least bending that shows the target.
 //
 // Feet stay where they are. Bending the knees lowers the eye; a hip hinge lowers it and brings it
-// forward (eye lever (0.936 - 0.530) H, Drillis & Contini 1966 in Winter, Fig. 4.1). The face never
-// comes nearer the mouth than kFaceLimit and never into the hot plume's zone.
+// forward (eye lever (0.936 - 0.530) H, Drillis & Contini 1966 in Winter, Fig. 4.1). A bent face
+// never comes nearer the mouth than kFaceLimit: the hot air that rolls out of the mouth and rises
+// in front of it is taken to fill that space, above the mouth's top edge too.
 
 #include <optional>
 
@@ -29,20 +30,34 @@ struct Posture {
 // The eye after bending. Check value: H 1750, hip bend 20 degrees: 42.8 down, 243.0 forward.
 Eye bent(const Eye& upright, const BodyLine& body, const Posture& posture);
 
-// What must be seen: the middle line to far_mm at height z above the floor.
-struct Need {
-  double far_mm = 0;
-  double z_mm = 0;
-};
-
 // Farthest y at which a point z above the floor's middle line is seen; infinite when nothing cuts
 // it off, -infinity when no such point is. z = 0 is reach_on_middle. Accuracy 0.01 mm.
 double reach_at_height(const oven::Geometry& oven, const Eye& eye, double z_mm);
 
-// The posture with the least bending (knees before the hip hinge) that shows the need, at 2 degree
-// steps; nullopt when none within the limits does. Upright when that is enough.
-std::optional<Posture> least_stoop(const oven::Geometry& oven, const Eye& upright,
-                                   const BodyLine& body, const Need& need);
+// Steps and ends of the search, degrees. Deeper knees than a half squat are not held at an oven:
+// our judgement; a trunk past 60 is outside ISO 11226's zones (second hand).
+inline constexpr int kBendStep_deg = 2, kMostTrunk_deg = 60, kMostKnee_deg = 40;
+
+// The posture with the least bending (knees before the hip hinge) whose eye satisfies `shows`;
+// upright when that is enough, nullopt when nothing within the limits does. Any bend keeps the face
+// kFaceLimit_mm or more from the mouth.
+template <typename Shows>
+std::optional<Posture> least_stoop(const Eye& upright, const BodyLine& body, Shows shows) {
+  const int most_knee_deg = body.leg_mm > 0 ? kMostKnee_deg : 0;
+  if (shows(upright)) return Posture{};
+  for (int trunk_deg = 0; trunk_deg <= kMostTrunk_deg; trunk_deg += kBendStep_deg) {
+    // A lower eye at the same place sees deeper as long as it is above the floor, so where the
+    // deepest knee bend does not help no smaller one is tried.
+    const Eye lowest = bent(upright, body, {1.0 * trunk_deg, 1.0 * most_knee_deg});
+    if (lowest.distance_mm < kFaceLimit_mm) return {};
+    if (lowest.height_mm > 0 && !shows(lowest)) continue;
+    for (int knee_deg = 0; knee_deg <= most_knee_deg; knee_deg += kBendStep_deg) {
+      const Posture posture{1.0 * trunk_deg, 1.0 * knee_deg};
+      if (shows(bent(upright, body, posture))) return posture;
+    }
+  }
+  return {};
+}
 
 // True when a 20 degree hip hinge shows less of the middle line than standing upright.
 bool bending_hides(const oven::Geometry& oven, const Eye& upright, const BodyLine& body);

@@ -69,6 +69,10 @@ TEST_CASE("at 1080 most of the pizza is seen from 700 and all of it from about 8
   CHECK(cook.watching.pizza_share < 0.999);
   REQUIRE(cook.full_view.standoff_mm);
   CHECK_THAT(*cook.full_view.standoff_mm, WithinAbs(870, 10));
+  for (const Finding& f : e.findings) {
+    if (f.rule == "height.hand_ceiling") CHECK(f.verdict == Verdict::Ok);
+  }
+  CHECK_FALSE(cook.step_mm);
 }
 
 TEST_CASE("914 is too low: all of the pizza only from about 1350", "[evaluate][hand]") {

@@ -141,6 +141,67 @@ TEST_CASE("a child named at the oven carries a caution by age", "[evaluate]") {
   }
 }
 
+TEST_CASE("a young child at the oven does not lower it for the grown", "[evaluate]") {
+  config::Config c = two_adults();
+  const auto before = evaluate::evaluate(c);
+  config::Cook child = person("Child", 1220, Build::Child);
+  child.age_years = 7;
+  child.at = config::At::Both;
+  c.cooks.push_back(child);
+  const auto e = evaluate::evaluate(c);
+  CHECK(*e.recommended.heights.oven_base_mm == *before.recommended.heights.oven_base_mm);
+  CHECK(find(e, "cook.child_at_oven", 2)->verdict == Verdict::Fail);
+}
+
+TEST_CASE("a seated cook's dough counter leaves room for knees", "[evaluate]") {
+  config::Config c = two_adults();
+  c.cooks.resize(1);
+  c.cooks[0].seated = true;
+  c.station.arrangement = config::Arrangement::TwoLevel;
+  const auto e = evaluate::evaluate(c);
+  CHECK(*e.recommended.heights.counter_mm >= 710);
+  CHECK(*e.recommended.heights.counter_mm <= 865);
+  CHECK(find(e, "reach.seated_counter", 0)->verdict == Verdict::Ok);
+}
+
+TEST_CASE("no bend brings a face nearer than its limit", "[evaluate]") {
+  config::Config c = two_adults();
+  c.view.standoff_mm = 350;
+  c.station.oven_base_height_mm = 1150;
+  const auto e = evaluate::evaluate(c);
+  for (const auto& cook : e.cooks) {
+    if (!cook.stoop || cook.stoop->posture == sight::Posture{}) continue;
+    CHECK(cook.stoop->face_to_mouth_mm >= sight::kFaceLimit_mm);
+  }
+  CHECK_FALSE(e.cooks[0].stoop);
+}
+
+TEST_CASE("what is seen, where it is seen from and the stoop agree from the side", "[evaluate]") {
+  config::Config c = two_adults();
+  c.view.lateral_mm = 300;
+  c.oven.mouth_width_mm = 330;
+  c.station.oven_base_height_mm = 1000;
+  for (const double standoff_mm : {500.0, 700.0, 1100.0}) {
+    c.view.standoff_mm = standoff_mm;
+    for (const auto& cook : evaluate::evaluate(c).cooks) {
+      if (cook.watching.target_seen) {
+        REQUIRE(cook.full_view.standoff_mm);
+        CHECK(*cook.full_view.standoff_mm <= standoff_mm + 0.05);
+      }
+      const bool upright = cook.stoop && cook.stoop->posture == sight::Posture{};
+      CHECK(upright == cook.watching.target_seen);
+    }
+  }
+}
+
+TEST_CASE("a riser never lowers the oven", "[evaluate]") {
+  config::Config c = two_adults();
+  c.station.counter_height_mm = 1100;
+  CHECK(*evaluate::evaluate(c).used.riser_mm == 0);
+  c.station.oven_base_height_mm = 1000;
+  CHECK(find(evaluate::evaluate(c), "height.riser", 0)->verdict == Verdict::Fail);
+}
+
 TEST_CASE("an existing cabinet is answered by a block or a platform", "[evaluate]") {
   config::Config c = two_adults();
   c.station.existing_counter_mm = 914;
@@ -209,8 +270,10 @@ TEST_CASE("the dragged path gives the numbers of the full one", "[evaluate]") {
   CHECK(fit.sensitivity.empty());
   CHECK_FALSE(fit.fits_adults_share);
   REQUIRE(full.fits_adults_share);
-  CHECK(*full.fits_adults_share > 0.05);
-  CHECK(*full.fits_adults_share < 0.95);
+  // Half of the adults' elbows are above the ceiling that the shorter cook sets; most who are tall
+  // enough see all from two steps back.
+  CHECK(*full.fits_adults_share > 0.3);
+  CHECK(*full.fits_adults_share < 0.8);
 }
 
 TEST_CASE("findings come worst first, unknown as loud as failing", "[evaluate]") {

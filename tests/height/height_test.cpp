@@ -44,6 +44,13 @@ TEST_CASE("a bread bench of 36 in suits 5 ft 4 to 6 ft", "[height][source]") {
   CHECK(band_cost(man_mm - 914, dough_offset(0)) == 0);
 }
 
+TEST_CASE("a seated cook's counter is where knees fit", "[height][source]") {
+  // ADA 2010, 902.3: work surfaces 710 to 865 mm above the ground.
+  const Band band = seated_offset(731);
+  CHECK(731 - band.high_mm == 710);
+  CHECK(731 - band.low_mm == 865);
+}
+
 TEST_CASE("hands cap the floor at 100 above the elbow", "[height]") {
   CHECK(floor_ceiling_mm(1126) == 1226);
   CHECK(hand_cost(1126 - 50, 1126) == 0);                  // hand at the elbow

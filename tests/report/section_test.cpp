@@ -6,6 +6,7 @@
 #include <optional>
 #include <sstream>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "catch_amalgamated.hpp"
@@ -239,6 +240,83 @@ TEST_CASE("the feet line stands at the toes and says their distance", "[report][
   const std::string text = std::to_string(std::lround(gap_mm / 10) * 10) + " mm";
   const std::vector<std::string> all = labels(d);
   CHECK(std::find(all.begin(), all.end(), text) != all.end());
+}
+
+TEST_CASE("the room to keep free is dashed around the oven's body", "[report][section]") {
+  config::Config config;
+  config.station.oven_base_height_mm = 1000;
+  config.oven.listed_clearance.above_mm = 300;
+  config.oven.listed_clearance.back_mm = 120;
+  config.site.local_clearance.front_mm = 900;
+  const auto edges = [&] {
+    std::vector<std::pair<Spot, Spot>> found;
+    const Drawing d = section(config, evaluate::evaluate(config), {});
+    for (const Mark& mark : of(d, Shape::Polyline, Role::Dimension)) {
+      if (mark.dashed) found.push_back({d.points(mark)[0], d.points(mark)[1]});
+    }
+    return found;
+  };
+  const double top = 1000 + config.oven.height_mm + 300, back = config.oven.depth_mm + 120;
+  const auto all = edges();
+  REQUIRE(all.size() == 3);
+  CHECK(all[0] == std::pair(Spot{-900, top}, Spot{back, top}));
+  CHECK(all[1] == std::pair(Spot{back, 1000}, Spot{back, top}));
+  CHECK(all[2] == std::pair(Spot{-900, 1000}, Spot{-900, top}));
+  // A front edge farther out than the picture goes is left out; the one above ends there.
+  config.site.local_clearance.front_mm = 4000;
+  const double left = section_frame(config, evaluate::evaluate(config), 0).box.left_mm;
+  REQUIRE(edges().size() == 2);
+  CHECK(edges()[0].first == Spot{left, top});
+  // Nothing asked in front: no edge, and no question: few marks.
+  config.site.local_clearance.front_mm.reset();
+  REQUIRE(edges().size() == 2);
+  CHECK(edges()[0].first == Spot{0, top});
+}
+
+TEST_CASE("a clearance that nobody has given is a question in the drawing", "[report][section]") {
+  config::Config config;
+  const auto questions = [&] {
+    const Drawing d = section(config, evaluate::evaluate(config), {});
+    const std::vector<std::string> all = labels(d);
+    return std::count(all.begin(), all.end(), "?");
+  };
+  CHECK(questions() == 2);
+  config.oven.listed_clearance.above_mm = 300;
+  CHECK(questions() == 1);
+  config.site.local_clearance.back_mm = 120;
+  CHECK(questions() == 0);
+  // Without an oven there is nothing to keep clear of.
+  config = preset("stations/prep_only");
+  REQUIRE(!evaluate::evaluate(config).used.oven_base_mm);
+  CHECK(questions() == 0);
+}
+
+TEST_CASE("the cover is drawn where the picture can hold it", "[report][section]") {
+  config::Config config;
+  config.station.oven_base_height_mm = 1000;
+  const double open_top = section_frame(config, evaluate::evaluate(config), 0).box.top_mm;
+  const auto covers = [&] {
+    const evaluate::Evaluation e = evaluate::evaluate(config);
+    const Drawing d = section(config, e, {});
+    const std::vector<std::string> all = labels(d);
+    std::ptrdiff_t lines = 0;
+    for (const Mark& mark : of(d, Shape::Polyline, Role::Ground)) {
+      const double y = d.points(mark)[0].y_mm;
+      if (config.site.cover_height_mm && y == *config.site.cover_height_mm) ++lines;
+    }
+    CHECK(std::count(all.begin(), all.end(), "cover") == lines);
+    CHECK(d.bounds().top_mm <= section_frame(config, e, 0).box.top_mm + kDrawn);
+    return lines;
+  };
+  CHECK(covers() == 0);
+  config.site.cover_height_mm = 2100;
+  CHECK(covers() == 1);
+  CHECK(section_frame(config, evaluate::evaluate(config), 0).box.top_mm > 2100);
+  // A cover far overhead would make everything under it small.
+  config.site.cover_height_mm = 3000;
+  CHECK(covers() == 0);
+  CHECK_THAT(section_frame(config, evaluate::evaluate(config), 0).box.top_mm,
+             WithinAbs(open_top, kDrawn));
 }
 
 TEST_CASE("the figure has the body's own heights and reach", "[report][figure]") {

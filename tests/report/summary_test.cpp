@@ -25,7 +25,7 @@ TEST_CASE("the two heights come first, each with its band and reason", "[report]
   CHECK(s.headlines[0].id == "oven_counter");
   CHECK(s.headlines[0].label == "Oven counter");
   CHECK(s.headlines[0].value == "42\u00BC in");
-  CHECK(s.headlines[0].band == "41\u00BD to 42\u00BC in suits everyone");
+  CHECK(s.headlines[0].band == "41\u00BD to 42\u00BC in is as good");
   CHECK(s.headlines[0].note == "recommended: as high as Ana's hands allow");
   CHECK(s.headlines[0].why == "height.hand_ceiling");
   CHECK(s.headlines[0].verdict == Verdict::Ok);
@@ -35,7 +35,7 @@ TEST_CASE("the two heights come first, each with its band and reason", "[report]
   CHECK(s.headlines[1].verdict == Verdict::Warn);
   const Summary metric = built(Units::Millimetre);
   CHECK(metric.headlines[0].value == "1075 mm");
-  CHECK(metric.headlines[0].band == "1055 to 1075 mm suits everyone");
+  CHECK(metric.headlines[0].band == "1055 to 1075 mm is as good");
   CHECK(metric.headlines[1].value == "910 mm");
 }
 
@@ -94,7 +94,7 @@ TEST_CASE("a person's own height is told against the recommendation", "[report][
   CHECK(headline.value == "44\u215B in");
   CHECK(headline.note == "yours: 1\u00BE in above recommended");
   CHECK(headline.why == "height.given");
-  CHECK(headline.band == "41\u00BD to 42\u00BC in suits everyone");
+  CHECK(headline.band == "41\u00BD to 42\u00BC in is as good");
   config.station.oven_base_height_mm = 1075;
   e.used.oven_base_mm = 1075;
   e.used.oven_floor_mm = 1225;
@@ -109,7 +109,7 @@ TEST_CASE("a masonry oven is told by its floor, the slab in the note", "[report]
   CHECK(headline.label == "Oven floor");
   CHECK(headline.value == "1225 mm");
   CHECK(headline.note == "slab at 1075 mm; recommended: as high as Ana's hands allow");
-  CHECK(headline.band == "1205 to 1225 mm suits everyone");
+  CHECK(headline.band == "1205 to 1225 mm is as good");
 }
 
 TEST_CASE("marks pass the hands' ceiling by 3 mm at most and a cover's by nothing",
@@ -152,7 +152,7 @@ TEST_CASE("a block that an existing cabinet needs is told beside the height", "[
   evaluate::Evaluation e = test::hand_built_evaluation(config);
   e.existing = evaluate::ExistingCounter{914, 161, 0};
   CHECK(report::oven_headline(config, e, Units::Millimetre).note ==
-        "recommended: as high as Ana's hands allow; block of 160 mm on your cabinet");
+        "block of 161 mm on your cabinet; recommended: as high as Ana's hands allow");
 }
 
 TEST_CASE("with nobody at the oven there is a dash and a reason", "[report][summary]") {

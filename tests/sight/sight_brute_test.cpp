@@ -20,7 +20,7 @@ using hs::test::Random;
 
 namespace {
 
-// Issue: within 0.2 % of the floor's area. A grid of 700 x 700 is itself off by at most half a row
+// Within 0.2 % of the floor's area. A grid of 700 x 700 is itself off by at most half a row
 // at each straight edge, 0.07 % an edge.
 constexpr double kAgreement = 0.002;
 constexpr int kRows = 700;

@@ -1,5 +1,5 @@
 // Sight against formulas worked out elsewhere: the closed form for the middle line, the worked
-// check values of the ergonomics reference, and cases that a pencil settles.
+// published check values, and cases that a pencil settles.
 
 #include <cmath>
 
@@ -41,8 +41,7 @@ double lowest_floor_mm(const Geometry& oven, double eye_mm, double distance_mm) 
 
 }  // namespace
 
-TEST_CASE("check value 23: the deepest floor seen, and the floor height that shows it all",
-          "[sight][source]") {
+TEST_CASE("the deepest floor seen, and the floor height that shows it all", "[sight][source]") {
   // Ergonomics reference section 7, row 23 (geometry of section 3a): eye 1640, deck 1000, mouth
   // 200 high, eye 500 away; tolerance 0.1 mm, from the printed digits.
   const Geometry oven = tabletop(200, 600);
@@ -52,8 +51,7 @@ TEST_CASE("check value 23: the deepest floor seen, and the floor height that sho
   CHECK_THAT(lowest_floor_mm(oven, 1640, 500), WithinAbs(1273.3, 0.1));
 }
 
-TEST_CASE("check value 24: how far to stand back, and the slope of the last ray",
-          "[sight][source]") {
+TEST_CASE("how far to stand back, and the slope of the last ray", "[sight][source]") {
   // Row 24: eye 1642.44, deck 1105.49, mouth 200 high, floor 600 deep; tolerances 0.2 mm and
   // 0.01 degree, from the printed digits.
   const Geometry oven = tabletop(200, 600);
@@ -69,7 +67,7 @@ TEST_CASE("check value 24: how far to stand back, and the slope of the last ray"
 }
 
 TEST_CASE("the whole middle line is seen when floor >= E - h (1 + d/D)", "[sight][source]") {
-  // Closed form of the ground issue; D is the floor's end from the outer plane. With a throat the
+  // Closed form; D is the floor's end from the outer plane. With a throat the
   // inner plane, nearer to the floor's end, lets more through, so the outer one still decides.
   hs::test::Random random(3);
   constexpr double kSearch_mm = 0.002;  // the halving's last step, both sides
@@ -93,7 +91,7 @@ TEST_CASE("the whole middle line is seen when floor >= E - h (1 + d/D)", "[sight
 
 TEST_CASE("a cook of 1750 mm at the default oven sees what the hand calculation says",
           "[sight][source]") {
-  // Hand calculation of the ground issue: eye 1661, mouth 130, floor 430 deep and 150 above its
+  // Hand calculation: eye 1661, mouth 130, floor 430 deep and 150 above its
   // base, pizza 320 centred. All of the pizza from a counter of about 1139 at 700 mm; at a counter
   // of 914 only from near 1350 mm. "About" and "near" there are rounded to 1 and 10 mm.
   const Geometry oven = hs::oven::geometry_of({});
