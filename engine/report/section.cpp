@@ -245,7 +245,7 @@ void draw_free_room(Drawing& d, const Scene& s, const SectionView& view, const B
   }
   if (!behind) {
     const double x = std::min(depth + 0.6 * view.text_mm, box.right_mm - 0.3 * view.text_mm);
-    draw_unknown_edge(d, {x, body_top - 0.25 * s.config.oven.height_mm}, true, view.text_mm);
+    draw_unknown_edge(d, {x, body_top - 0.2 * s.config.oven.height_mm}, true, view.text_mm);
   }
 }
 

@@ -276,7 +276,7 @@ TEST_CASE("the cold trial's correction is taken over once it is asked for", "[se
   CHECK_FALSE(s.accept_trial().empty());  // no trial was made
   REQUIRE(s.evaluation().cooks[0].watching.farthest_mm.has_value());
   const double predicted = *s.evaluation().cooks[0].watching.farthest_mm;
-  s.set_field("trial.cold_farthest_seen_mm", std::to_string(predicted - 120) + " mm", Units::Inch);
+  s.set_field("trial.cold_farthest_seen_mm", std::to_string(predicted - 30) + " mm", Units::Inch);
   REQUIRE(s.evaluation().trial.has_value());
   REQUIRE_FALSE(s.evaluation().trial->agrees);
   const std::string field(s.evaluation().trial->likely_field);

@@ -24,6 +24,13 @@ float chip_width(const Rect& row) { return row.w < 330 ? 64.0F : 84.0F; }
 double small_step(report::Units units) { return units == report::Units::Inch ? 6.35 : 5; }
 double large_step(report::Units units) { return units == report::Units::Inch ? 12.7 : 10; }
 
+// As far as the field itself goes, whatever part of it the control shows.
+void limit(ValueSpec& spec) {
+  const config::Field& field = *config::find_field(spec.path);
+  spec.least_mm = field.min;
+  spec.most_mm = field.max;
+}
+
 void ask(const ValueSpec& spec, const ValueChange& change, Intents& intents) {
   if (change.to_mm) intents.push_back({Ask::Drag, std::string(spec.path), *change.to_mm});
   if (change.done) intents.push_back({Ask::DragEnd, {}, 0});
@@ -49,8 +56,7 @@ ValueSpec height_spec(const Station& s, const View& view, bool dough) {
     spec.low_mm = std::min(spec.low_mm, *spec.mark_mm - 100);
     spec.high_mm = std::max(spec.high_mm, *spec.mark_mm + 100);
   }
-  spec.least_mm = dough ? 300 : 0;
-  spec.most_mm = dough ? 1600 : 1800;
+  limit(spec);
   spec.low_mm = std::max(spec.low_mm, spec.least_mm);
   spec.step_mm = small_step(view.units);
   spec.text = used ? report::plain_length(*used, view.units, true) : std::string("not set");
@@ -88,8 +94,7 @@ void draw_sight(Ui& ui, const Rect& row, const Station& s, const View& view, Hol
   spec.value_mm = s.config.view.standoff_mm;
   spec.low_mm = 300;
   spec.high_mm = 1500;
-  spec.least_mm = 100;
-  spec.most_mm = 4000;
+  limit(spec);
   spec.step_mm = view.units == report::Units::Inch ? 25.4 : 10;
   const evaluate::CookResult& cook = s.evaluation.cooks[view.person];
   if (cook.at_oven && cook.full_view.standoff_mm && *cook.full_view.standoff_mm < spec.high_mm) {
@@ -111,8 +116,7 @@ void draw_prep(Ui& ui, const Rect& row, const Station& s, const View& view, Hold
   spec.value_mm = s.config.station.prep_depth_mm;
   spec.low_mm = 300;
   spec.high_mm = 1000;
-  spec.least_mm = 200;
-  spec.most_mm = 1500;
+  limit(spec);
   spec.step_mm = large_step(view.units);
   if (s.evaluation.recommended.prep_depth_mm > 0) {
     spec.mark_mm = s.evaluation.recommended.prep_depth_mm;

@@ -167,13 +167,9 @@ ValueChange value_control(Ui& ui, const Rect& rect, const ValueSpec& spec, Hold&
                 track.w - 2 * side, rule_height};
 
   const auto step_to = [&](double by_mm) {
-    // A step goes to the next mark in its direction, so that odd values come onto the marks.
-    // A value is kept in tenths of a millimetre, which marks in inches are not: it counts as on its
-    // mark when it is that near.
-    constexpr double kTenth_mm = 0.06;
-    const double step = spec.step_mm;
-    const double marks = by_mm > 0 ? std::floor((spec.value_mm + kTenth_mm) / step) * step
-                                   : std::ceil((spec.value_mm - kTenth_mm) / step) * step;
+    // A step starts from the mark that is shown, the nearest one: from a value kept between two
+    // marks the first step must move what the person reads.
+    const double marks = std::round(spec.value_mm / spec.step_mm) * spec.step_mm;
     change.to_mm = std::clamp(marks + by_mm, spec.least_mm, spec.most_mm);
     change.done = true;
   };

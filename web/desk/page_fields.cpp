@@ -5,6 +5,7 @@
 #include "engine/config/fields.h"
 #include "engine/config/schema.h"
 #include "engine/report/choice_label.h"
+#include "engine/report/field_text.h"
 
 namespace hs::web {
 namespace {
@@ -86,6 +87,17 @@ void write_field(JsonWriter& json, const config::Field& field, const config::Con
   json.begin_list();
   const std::size_t count = field.group == config::Group::Cook ? config.cooks.size() : 1;
   for (std::size_t i = 0; i < count; ++i) write_value(json, field, field.get(config, i), units);
+  json.end_list();
+  // Where an absent choice means one of the others: which, for each cook.
+  json.key("usual");
+  json.begin_list();
+  if (field.absent == config::Absent::Derived && field.quantity == Quantity::Choice) {
+    config::Config unsaid = config;
+    for (std::size_t i = 0; i < count; ++i) {
+      field.set(unsaid, i, {});
+      json.string(report::field_text(field, unsaid, i, units));
+    }
+  }
   json.end_list();
   json.end_object();
 }

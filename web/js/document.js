@@ -58,6 +58,7 @@ export function makeDocument(engine, host) {
       return {
         text: row.values[index] ?? null,
         unit: row.unit,
+        usual: row.usual[index] ?? null,
         placeholder: field.path === 'station.counter_height_mm' || field.path === 'station.oven_base_height_mm'
           ? 'recommended' : 'not known',
       };

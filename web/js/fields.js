@@ -135,13 +135,14 @@ export function makeField(field, index, actions) {
 
   const api = {
     path, root, input, field, index,
-    // `value`: { text or null, unit, placeholder }. A field being typed in keeps what is in it.
+    // `value`: { text or null, unit, placeholder, usual: the choice that an absent one means or null }. A field being typed in keeps what is in it.
     update(value) {
       if (clearButton) setHidden(clearButton, value.text === null);
       // With nothing to begin from there is nothing to step.
       const begins = value.text !== null || typeof actions.start(path) === 'number';
       for (const button of buttons || []) setHidden(button, !begins);
       if (unit) setText(unit, value.unit);
+      if (value.usual) setText(input.firstElementChild, `${value.usual} (usual)`);
       if (input.type === 'text') {
         input.inputMode = inputMode(field, actions.units());
         const placeholder = value.text === null ? value.placeholder : '';

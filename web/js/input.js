@@ -16,9 +16,8 @@ export function listenToPointers(engine, canvas, frames) {
     // A mouse has other buttons; only the main one acts.
     if (!touch && kind !== 1 && kind !== 3 && event.button !== 0) return;
     if (kind === 0) {
-      delete document.documentElement.dataset.keys;
       canvas.setPointerCapture(event.pointerId);
-      canvas.focus({ preventScroll: true });
+      canvas.focus({ preventScroll: true, focusVisible: false });
       held.add(event.pointerId);
     } else if (event.type === 'pointerleave') {
       // After a touch this is only its own end; for a mouse it ends the hover.
@@ -52,6 +51,8 @@ export function guardPointers(engine, canvas, frames, active) {
       }
     }, { capture: true, passive: false });
   }
+  // A hand anywhere on the page has left the keys: no outline then, also where a tap moves the focus.
+  addEventListener('pointerdown', () => { delete document.documentElement.dataset.keys; }, { capture: true });
   canvas.addEventListener('blur', () => {
     if (active()) engine.blur();
     frames.wake();

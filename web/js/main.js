@@ -117,7 +117,7 @@ function markReady() {
 
 // The document and the program behind it come after the picture.
 const deskScript = '../desk.js';
-async function loadDocument() {
+async function bringDocument() {
   const [{ makeDocument }, desk] = await Promise.all([
     import('./document.js'), import(deskScript).then((script) => script.default()),
   ]);
@@ -128,6 +128,13 @@ async function loadDocument() {
   });
   update();
   sheets.arrived();
+}
+
+// Asked for by the first picture and again where the picture is given up: its forms are made once.
+let bringing = null;
+function loadDocument() {
+  bringing = bringing ? bringing.then(update) : bringDocument();
+  return bringing;
 }
 
 const sheets = makeSheets({ shown: () => update() });
@@ -213,7 +220,11 @@ async function start() {
   }
   listenToPointers(engine, canvas, frames);
   followSize(engine, canvas, frames);
-  followContext(engine, canvas, frames, () => { withoutCanvas(); loadDocument(); });
+  followContext(engine, canvas, frames, async () => {
+    withoutCanvas();
+    await loadDocument();
+    markReady();
+  });
   frames.wake();
 }
 

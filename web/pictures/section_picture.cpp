@@ -101,6 +101,11 @@ void SectionPicture::draw(const Ui& ui, const Rect& backdrop, const Rect& rect,
             caption_, text_, Tone::Ink, true, Side::Centre);
   }
   ui.draw->PopClipRect();
+  // Whose station this is: without it the example that the page opens on reads as one's own.
+  if (!config.title.empty()) {
+    ui.text(backdrop.right() - kPad - 2, backdrop.y + kPad + text_ / 2 + 2, config.title, text_ - 1,
+            Tone::InkSoft, false, Side::Right, 0.42F * backdrop.w);
+  }
 }
 
 }  // namespace hs::web

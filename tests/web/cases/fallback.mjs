@@ -68,3 +68,28 @@ test('without WebGL the four controls work by keyboard alone, and the numbers fo
     assert.equal(await root('oven.kind').locator('select').inputValue(), kind);
   });
 });
+
+test('a picture lost for good leaves one document, with one of each control', async () => {
+  await withPage({ allowed }, async (page) => {
+    await settle(page);
+    const controls = () => page.locator('#document [data-path]').count();
+    const before = await controls();
+    // The phone gives a context back that nothing can be drawn with, twice.
+    await page.evaluate(() => {
+      globalThis.Module._hs_canvas_start = () => 0;
+      const canvas = document.getElementById('canvas');
+      for (let i = 0; i < 2; ++i) {
+        canvas.dispatchEvent(new Event('webglcontextlost', { cancelable: true }));
+        canvas.dispatchEvent(new Event('webglcontextrestored'));
+      }
+    });
+    await page.waitForFunction(() => document.documentElement.classList.contains('no-canvas'));
+    await settle(page);
+    assert.equal(await controls(), before);
+    const cooks = (await snapshot(page)).config.cooks.length;
+    await page.locator('#add-cook').click();
+    await settle(page);
+    assert.equal((await snapshot(page)).config.cooks.length, cooks + 1);
+    assert.equal(await page.locator('#cooks > fieldset').count(), cooks + 1);
+  });
+});

@@ -225,14 +225,42 @@ test('a cold trial that disagrees offers its correction, and a yes applies it', 
     const predicted = report.cooks.find(({ upright }) => upright?.farthest_visible_mm)?.upright.farthest_visible_mm;
     assert.equal(typeof predicted, 'number');
     const input = control(page, 'trial.cold_farthest_seen_mm');
-    // A hand's breadth short of what was worked out: more than the inputs' own errors explain.
-    await input.fill(`${Math.round(predicted * 0.6)} mm`);
+    // Short of what was worked out by more than the inputs' errors explain together, and by less
+    // than four standard errors of the one most likely off: 2.5 for this station's mouth.
+    await input.fill(`${Math.round(predicted * 0.9)} mm`);
     await input.press('Enter');
     await settle(page);
     const before = (await snapshot(page)).config;
     await page.locator('#accept-trial').click();
     await settle(page);
     assert.notDeepEqual((await snapshot(page)).config, before);
+  });
+});
+
+test('a cold mark that no one input explains offers no correction and asks to measure again', async () => {
+  await withPage(wide, async (page) => {
+    await openAll(page);
+    const { report } = await snapshot(page);
+    const predicted = report.cooks.find(({ upright }) => upright?.farthest_visible_mm).upright.farthest_visible_mm;
+    const input = control(page, 'trial.cold_farthest_seen_mm');
+    await input.fill(`${Math.round(predicted * 0.4)} mm`);
+    await input.press('Enter');
+    await settle(page);
+    assert.equal((await snapshot(page)).report.trial.agrees, false);
+    assert.ok(!await page.locator('#accept-trial').isVisible());
+    assert.match(await page.locator('#panels').textContent(), /measure again/i);
+  });
+});
+
+test('a cook\'s place says where one works whom nobody has asked', async () => {
+  await withPage(wide, async (page) => {
+    await openAll(page);
+    const usual = (i) => control(page, `cooks.${i}.at`).locator('option').first().textContent();
+    assert.equal(await usual(0), 'Oven and dough counter (usual)');
+    await control(page, 'cooks.0.build').selectOption('child');
+    await settle(page);
+    assert.equal((await snapshot(page)).config.cooks[0].build, 'child');
+    assert.equal(await usual(0), 'Dough counter only (usual)');
   });
 });
 
