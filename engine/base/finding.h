@@ -25,6 +25,21 @@ constexpr std::string_view verdict_name(Verdict v) {
   return "";
 }
 
+// How loud a verdict is: what fails, then what nobody knows, then what to mind, then what is well.
+constexpr int badness(Verdict v) {
+  switch (v) {
+    case Verdict::Ok:
+      return 0;
+    case Verdict::Warn:
+      return 1;
+    case Verdict::Unknown:
+      return 2;
+    case Verdict::Fail:
+      return 3;
+  }
+  return 0;
+}
+
 struct Finding {
   std::string_view rule;  // id of a row of engine/rules: "height.hand_ceiling"
   Verdict verdict = Verdict::Unknown;

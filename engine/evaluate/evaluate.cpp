@@ -9,28 +9,13 @@
 namespace hs::evaluate {
 namespace {
 
-// Finding order by harm: what fails, what nobody knows, what to mind, what is well.
-int harm_order(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Fail:
-      return 0;
-    case Verdict::Unknown:
-      return 1;
-    case Verdict::Warn:
-      return 2;
-    case Verdict::Ok:
-      return 3;
-  }
-  return 3;
-}
-
 void order_by_harm(std::vector<Finding>& findings) {
   std::vector<int> ranks;
   ranks.reserve(findings.size());
   for (std::size_t i = 0; i < findings.size(); ++i) {
     const rules::Rule* rule = rules::find_rule(findings[i].rule);
     const int harm = rule ? static_cast<int>(rule->harm) : 0;
-    ranks.push_back(harm_order(findings[i].verdict) * 100 + harm);
+    ranks.push_back(-100 * badness(findings[i].verdict) + harm);
     // A few dozen: by insertion, which keeps the order of equals and is a tenth of the code of
     // std::stable_sort.
     for (std::size_t at = i; at > 0 && ranks[at - 1] > ranks[at]; --at) {

@@ -14,20 +14,6 @@ namespace {
 constexpr double kNothing_mm = 2.5;  // half of what a builder can keep
 constexpr std::string_view kNone = "\u2014";
 
-int badness(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Ok:
-      return 0;
-    case Verdict::Unknown:
-      return 1;
-    case Verdict::Warn:
-      return 2;
-    case Verdict::Fail:
-      return 3;
-  }
-  return 0;
-}
-
 // The worst verdict among the findings of these rules.
 Verdict worst_of(const evaluate::Evaluation& e, std::span<const std::string_view> rules) {
   Verdict worst = Verdict::Ok;

@@ -18,20 +18,6 @@ constexpr std::array<std::string_view, 8> kLineRules{
     "height.hand_ceiling", "sight.floor_above_eye", "sight.pizza_share",    "height.dough_band",
     "cook.child_place",    "cook.child_at_oven",    "reach.seated_counter", "reach.seated_reach"};
 
-int badness(Verdict verdict) {
-  switch (verdict) {
-    case Verdict::Ok:
-      return 0;
-    case Verdict::Unknown:
-      return 1;
-    case Verdict::Warn:
-      return 2;
-    case Verdict::Fail:
-      return 3;
-  }
-  return 0;
-}
-
 Verdict line_verdict(const evaluate::Evaluation& e, std::size_t cook) {
   Verdict worst = Verdict::Ok;
   for (const Finding& finding : e.findings) {

@@ -56,7 +56,7 @@ std::vector<Cook> cooks_of(double stature_mm) {
 
 TEST_CASE("Drillis and Contini fractions give the printed heights of a 1750 mm adult",
           "[cook][source]") {
-  // Winter, Biomechanics and Motor Control of Human Movement, Fig. 4.1 (check values 1 to 3).
+  // Winter, Biomechanics and Motor Control of Human Movement, Fig. 4.1.
   CHECK_THAT(kEyeRatio * 1750, WithinAbs(1638.0, kPrinted_mm));
   CHECK_THAT(kElbowRatio * 1750, WithinAbs(1102.5, kPrinted_mm));
   CHECK_THAT(kShoulderRatio * 1750, WithinAbs(1431.5, kPrinted_mm));
@@ -64,8 +64,8 @@ TEST_CASE("Drillis and Contini fractions give the printed heights of a 1750 mm a
 }
 
 TEST_CASE("survey medians give the survey's eye and elbow heights", "[cook][source]") {
-  // US Army survey 2012, regressions recomputed from the raw file (check values 6 to 9).
-  constexpr double kTable_mm = 0.5;  // the tolerance that goes with the check values
+  // US Army survey 2012, regressions recomputed from the raw file.
+  constexpr double kTable_mm = 0.5;  // the tolerance of the printed figures
   const Body man = body_of(barefoot(Build::AdultA, 1755));
   const Body woman = body_of(barefoot(Build::AdultB, 1626));
   CHECK_THAT(man.eye.value_mm, WithinAbs(1641.3, kTable_mm));
@@ -104,7 +104,7 @@ TEST_CASE("the lines pass through the survey's mean heights and lengths", "[cook
 }
 
 TEST_CASE("survey and Drillis and Contini eye heights agree within 10 mm", "[cook][source]") {
-  // Check value 10, statures 1500 to 1900 mm, either sex.
+  // Statures 1500 to 1900 mm, either sex.
   for (double stature_mm = 1500; stature_mm <= 1900; stature_mm += 10) {
     for (const Build build : {Build::AdultA, Build::AdultB}) {
       CAPTURE(stature_mm);
@@ -116,8 +116,7 @@ TEST_CASE("survey and Drillis and Contini eye heights agree within 10 mm", "[coo
 
 TEST_CASE("a baker's bench of 914 mm is in the heavy band of the statures it was made for",
           "[cook][source]") {
-  // Hamelman, Bread, 2004: 36 in suits 5 ft 4 to 6 ft; heavy work 100 to 250 mm below the elbow
-  // (check value 18).
+  // Hamelman, Bread, 2004: 36 in suits 5 ft 4 to 6 ft; heavy work 100 to 250 mm below the elbow.
   CHECK_THAT(body_of(barefoot(Build::AdultB, 1626)).elbow.value_mm - 914, WithinAbs(108, 2));
   CHECK_THAT(body_of(barefoot(Build::AdultA, 1829)).elbow.value_mm - 914, WithinAbs(242, 2));
 }
@@ -135,7 +134,7 @@ TEST_CASE("a 1750 mm cook in 25 mm shoes has the eye at 1661 and the elbow at 11
 
 TEST_CASE("a hip hinge of 20 degrees moves the eye of a 1750 mm adult 42.8 down and 243 forward",
           "[cook][source]") {
-  // Winter's fractions and plane geometry (check value 25).
+  // Winter's fractions and plane geometry.
   constexpr double kCheck_mm = 0.2;
   const double lever_mm = body_of(barefoot(Build::Adult, 1750)).eye_lever_mm;
   const double down_mm = lever_mm * (1 - std::cos(hs::deg_to_rad(20)));
@@ -147,7 +146,7 @@ TEST_CASE("a hip hinge of 20 degrees moves the eye of a 1750 mm adult 42.8 down 
 
 TEST_CASE("a six-year-old of 1157 mm has eye and elbow below what adult fractions say",
           "[cook][source]") {
-  // Snyder et al. 1977, bin of age 6 (check value 15).
+  // Snyder et al. 1977, bin of age 6.
   const Body body = body_of(child_of(6, 1157));
   CHECK_THAT(body.eye.value_mm, WithinAbs(1045, 10));
   CHECK_THAT(body.elbow.value_mm, WithinAbs(702, 10));
@@ -176,7 +175,7 @@ TEST_CASE("children's eyes are a near constant distance below the crown", "[cook
 }
 
 TEST_CASE("a seated cook's eye is inside the printed range of wheelchair users", "[cook][source]") {
-  // Seat 485 and eye level 1090 to 1295: ADA 1991, Fig. A3; check value 21.
+  // Seat 485 and eye level 1090 to 1295: ADA 1991, Fig. A3.
   const Body woman = body_of(seated(barefoot(Build::AdultB, 1626), 485));
   const Body man = body_of(seated(barefoot(Build::AdultA, 1755), 485));
   CHECK_THAT(woman.eye.value_mm, WithinAbs(1233, 2));

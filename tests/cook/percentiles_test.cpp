@@ -40,13 +40,13 @@ TEST_CASE("share below a normal quantile is the share asked for", "[cook][law]")
 
 TEST_CASE("normal percentiles give the published examples", "[cook][source]") {
   // British women's eye height, mean 1505, SD 61: printed P5 1405 and P95 1610, rounded to 5
-  // (Pheasant, Bodyspace, teaching reproduction; check value 11).
+  // (Pheasant, Bodyspace, teaching reproduction).
   CHECK_THAT(normal_percentile(1505, 61, 5), WithinAbs(1405, 5));
   CHECK_THAT(normal_percentile(1505, 61, 95), WithinAbs(1605, 5));
-  // Doorway for 99 % of men, mean 175.58 cm, SD 6.68: 191.1 cm (check value 12).
+  // Doorway for 99 % of men, mean 175.58 cm, SD 6.68: 191.1 cm.
   CHECK_THAT(normal_percentile(175.58, 6.68, 99), WithinAbs(191.1, 0.1));
   // Women, mean 63.6 in, SD 5: 63, 60 and 62.5 in are z -0.12, -0.72, -0.22 and 45.2, 23.6 and
-  // 41.3 % (check value 13; printed z to two decimals, percent to one).
+  // 41.3 % (printed z to two decimals, percent to one).
   CHECK_THAT((60 - 63.6) / 5.0, WithinAbs(-0.72, 0.01));
   CHECK_THAT(100 * normal_share_below(-0.12), WithinAbs(45.2, 0.1));
   CHECK_THAT(100 * normal_share_below(-0.72), WithinAbs(23.6, 0.1));
@@ -54,7 +54,7 @@ TEST_CASE("normal percentiles give the published examples", "[cook][source]") {
 }
 
 TEST_CASE("LMS gives CDC's printed percentiles for boys of 72.5 months", "[cook][source]") {
-  // CDC 2000 stature-for-age file (check value 14), cm there, mm here.
+  // CDC 2000 stature-for-age file, cm there, mm here.
   constexpr double kCheck_mm = 0.1;
   const Lms printed{1.137442868, 1156.608862, 0.043673359};
   for (const Lms& lms : {printed, cdc_stature(ChildSex::Boy, 72.5 / 12)}) {

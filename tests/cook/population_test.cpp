@@ -35,7 +35,7 @@ constexpr double kRounding_mm = 0.1;
 }  // namespace
 
 TEST_CASE("the joint table holds everyone of the survey and keeps its means", "[cook][source]") {
-  // US Army survey 2012, raw files (check values 4 and 5, and the means of the derived heights).
+  // US Army survey 2012, raw files, and the means of the derived heights.
   REQUIRE(adult_cells().size() == 256);
   CHECK(moments(true, &AdultCell::stature_mm).people == 4082);
   CHECK(moments(false, &AdultCell::stature_mm).people == 1986);

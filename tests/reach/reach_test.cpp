@@ -79,7 +79,7 @@ TEST_CASE("the near zone never ends beyond the far one and neither is negative",
 }
 
 TEST_CASE("knee depth is the access standard's", "[reach][source]") {
-  // Check value 19: ADA 2010 306.3, depth 280 at 230 high, about 242 at 460, 205 at 685.
+  // ADA 2010 306.3, depth 280 at 230 high, about 242 at 460, 205 at 685.
   REQUIRE(knee_depth_mm(230));
   CHECK_THAT(*knee_depth_mm(230), WithinAbs(280, kExact_mm));
   CHECK_THAT(*knee_depth_mm(460), WithinAbs(242, kKnee_mm));
@@ -90,7 +90,7 @@ TEST_CASE("knee depth is the access standard's", "[reach][source]") {
 }
 
 TEST_CASE("forward reach over a counter is the access standard's", "[reach][source]") {
-  // Check value 20: ADA 2010 308.2.2.
+  // ADA 2010 308.2.2.
   CHECK(forward_reach_high_mm(500) == 1220);
   CHECK(forward_reach_high_mm(510) == 1220);
   CHECK(forward_reach_high_mm(510.1) == 1120);
