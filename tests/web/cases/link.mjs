@@ -23,29 +23,30 @@ test('every change is in the address within 300 ms', async () => {
   await withPage({}, async (page) => {
     await settle(page);
     const first = await fragment(page);
+    // Times are taken where the address is written and where the finger is felt, so that a loaded
+    // machine's delays between the two programs are not counted.
     await page.evaluate(() => {
       globalThis.addressTimes = [];
-      let last = location.hash;
-      const watch = () => {
-        if (location.hash !== last) {
-          last = location.hash;
-          globalThis.addressTimes.push(performance.now());
-        }
-        setTimeout(watch, 5);
+      globalThis.touched = 0;
+      addEventListener('pointermove', () => { globalThis.touched = performance.now(); }, true);
+      const write = history.replaceState.bind(history);
+      history.replaceState = (state, title, url) => {
+        if (url && url !== location.hash) globalThis.addressTimes.push(performance.now());
+        write(state, title, url);
       };
-      watch();
     });
     await change(page);
-    // The allowance is the throttle's 300 ms and one turn of a loaded machine.
-    await page.waitForTimeout(400);
-    assert.notEqual(await fragment(page), first);
-    const { config } = await snapshot(page);
     await settle(page);
+    await page.waitForTimeout(400);
     const last = await fragment(page);
-    assert.deepEqual((await snapshot(page)).config, config);
-    const times = await page.evaluate(() => globalThis.addressTimes);
+    assert.notEqual(last, first);
+    const { config } = await snapshot(page);
+    const { times, touched } = await page.evaluate(() => ({ times: globalThis.addressTimes, touched: globalThis.touched }));
+    assert.ok(times.length > 0, 'the address was not written');
+    // 300 ms and one late turn of a loaded machine.
+    assert.ok(times.at(-1) - touched < 400, `the address follows ${times.at(-1) - touched} ms after the finger`);
     for (let i = 1; i < times.length; ++i) {
-      assert.ok(times[i] - times[i - 1] > 250, 'the address is rewritten too often for Safari');
+      assert.ok(times[i] - times[i - 1] > 295, 'the address is rewritten too often for Safari');
     }
     // The address holds the last value of the drag, not one on the way.
     await withPage({ fragment: last }, async (other) => {

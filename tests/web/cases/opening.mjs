@@ -22,14 +22,22 @@ test('opens on the demo household with all four controls, and says no error', as
 test('the snapshot is there before the engine is, and says so', async () => {
   const context = await world.browser.newContext(devices.phone);
   const page = await context.newPage();
-  await page.route('**/*.wasm', (route) => setTimeout(() => route.continue().catch(() => {}), 1500));
-  await page.goto(world.url);
+  // The engine is held back until the test has seen the page without it.
+  let release;
+  const held = new Promise((done) => { release = done; });
+  await page.route('**/*.wasm', async (route) => {
+    await held;
+    await route.continue().catch(() => {});
+  });
+  await page.goto(world.url, { waitUntil: 'commit' });
   await page.waitForFunction(() => globalThis.hearthsight);
   const early = await snapshot(page);
   assert.deepEqual(early.items, []);
   assert.equal(early.frame, 0);
   // Real words stand on the screen while the picture is on its way.
   assert.ok(await page.locator('#shell h1').isVisible());
+  release();
+  await page.waitForFunction(() => performance.getEntriesByName('hearthsight:ready').length > 0);
   await context.close();
 });
 
