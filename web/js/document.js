@@ -67,7 +67,9 @@ export function makeDocument(engine, host) {
       const name = cooks()[index];
       if (replace(engine.removeCook(index)).length > 0) return;
       host.say(`${name} removed. Undo brings them back.`);
-      find('head-people').focus();
+      // The place on the page is kept: the one who stands there now, or the last one.
+      update();
+      forms.focusCook(Math.min(index, cooks().length - 1));
     },
     looking(index) {
       person = index;

@@ -87,7 +87,7 @@ export function makeForms(actions) {
   };
 
   const makeCook = (fields, index) => {
-    const box = el('fieldset', { class: 'cook' }, el('legend'));
+    const box = el('fieldset', { class: 'cook', tabindex: '-1' }, el('legend'));
     fill(cookGroups, fields, index, (group) => {
       const body = form();
       box.append(group.title ? el('details', {}, el('summary', { text: group.title }), body) : body);
@@ -165,6 +165,7 @@ export function makeForms(actions) {
       control.input.focus({ preventScroll: true });
       return true;
     },
+    focusCook: (index) => cookBoxes[index].focus(),
     panelOf: (path) => controls.find((one) => one.path === path)?.root.closest('.panel')?.id.replace('panel-', ''),
   };
 }

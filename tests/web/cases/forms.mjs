@@ -138,6 +138,9 @@ test('cooks are added, named and removed, and a field in use keeps the focus', a
     await settle(page);
     assert.equal((await snapshot(page)).config.cooks.length, count);
     assert.match(await page.locator('#live').textContent(), /Grandmother removed/);
+    // The place on the page is kept: the focus is on who stands there now.
+    assert.equal(await page.evaluate(() => [...document.querySelectorAll('#cooks > fieldset')].indexOf(document.activeElement)), count - 1);
+    assert.ok(await page.locator('#cooks > fieldset').last().isVisible());
   });
 });
 
