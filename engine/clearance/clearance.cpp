@@ -55,6 +55,12 @@ std::array<Need, 6> needs(const config::Config& config, double oven_base_mm) {
   return {left, right, back, above, front, below};
 }
 
+std::optional<double> highest_base_under_cover_mm(const config::Config& config) {
+  const Need above = asked(Side::Above, &config::Clearance::above_mm, config);
+  if (!config.site.cover_height_mm || !above.required_mm) return {};
+  return *config.site.cover_height_mm - *above.required_mm - config.oven.height_mm;
+}
+
 Standing standing(const config::Config& config) {
   const std::optional<bool>& listed = config.oven.listed_clearance.on_combustible;
   const std::optional<bool>& local = config.site.local_clearance.on_combustible;

@@ -36,6 +36,10 @@ struct Need {
 // a figure the larger holds, and `from` says whose it is.
 std::array<Need, 6> needs(const config::Config& config, double oven_base_mm);
 
+// Highest base, mm above the ground, at which the oven keeps the room above it that is asked for
+// under its cover; below 0 where it fits nowhere. nullopt: no cover, or nobody has said how much.
+std::optional<double> highest_base_under_cover_mm(const config::Config& config);
+
 // May it stand on what it stands on? absent: unknown. Either the manual or a local rule may forbid
 // it; where neither does, the one that allows it is named, the manual first.
 struct Standing {

@@ -159,6 +159,7 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene) {
     e.cooks.push_back(cook_result(config, scene, i, e.used));
   }
   e.clearances = clearance::needs(config, e.used.oven_base_mm.value_or(0));
+  e.cover_ceiling_mm = scene.cover_ceiling_mm;
   e.existing = existing_counter(config, e.used);
   e.trial = cold_trial(config, scene, e.used);
   e.findings = findings_of(config, scene, e);

@@ -136,6 +136,9 @@ struct Evaluation {
   Heights used;                                 // given where given, recommended elsewhere
   std::vector<ArrangementResult> arrangements;  // one_level, riser, two_level
   std::array<clearance::Need, 6> clearances;
+  // Highest oven base that the cover and the room asked for above the oven allow; below 0: none
+  // does. Absent: no cover, or nobody has said how much room.
+  std::optional<double> cover_ceiling_mm;
   std::optional<ExistingCounter> existing;
   std::optional<ColdTrial> trial;
   std::vector<Finding> findings;  // ordered by harm: fail, unknown, warn, ok

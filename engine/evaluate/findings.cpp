@@ -296,13 +296,9 @@ void add_station_heights(Findings& out, const config::Config& config, const Eval
              e.existing->block_mm,
              {}});
   }
-  if (config.site.cover_height_mm && e.used.oven_base_mm) {
-    const auto& above = e.clearances[static_cast<std::size_t>(clearance::Side::Above)];
-    if (above.required_mm) {
-      out.at_most("height.cover_ceiling", *e.used.oven_base_mm,
-                  *config.site.cover_height_mm - *above.required_mm - config.oven.height_mm,
-                  Verdict::Fail, {});
-    }
+  if (e.cover_ceiling_mm && e.used.oven_base_mm) {
+    out.at_most("height.cover_ceiling", *e.used.oven_base_mm, *e.cover_ceiling_mm, Verdict::Fail,
+                {});
   }
   if (config::is_masonry(config.oven.kind)) {
     out.add({"oven.masonry_base", Verdict::Warn, {}, {}, {}, {}, {}});

@@ -124,14 +124,7 @@ Ceiling ceiling_of(const config::Config& config, const Scene& scene) {
     lower_to(height::floor_ceiling_mm(scene.bodies[i].elbow.value_mm) - scene.floor_above_base_mm,
              "height.hand_ceiling");
   }
-  if (config.site.cover_height_mm) {
-    const auto above =
-        clearance::needs(config, 0)[static_cast<std::size_t>(clearance::Side::Above)];
-    if (above.required_mm) {
-      lower_to(*config.site.cover_height_mm - *above.required_mm - config.oven.height_mm,
-               "height.cover_ceiling");
-    }
-  }
+  if (scene.cover_ceiling_mm) lower_to(*scene.cover_ceiling_mm, "height.cover_ceiling");
   return ceiling;
 }
 

@@ -51,6 +51,7 @@ Scene scene_of(const config::Config& config) {
   const oven::Floor& floor = scene.geometry.floor;
   scene.pizza = {(floor.near_mm + floor.far_mm) / 2, config.view.pizza_diameter_mm / 2};
   scene.floor_above_base_mm = config.oven.floor_above_base_mm;
+  scene.cover_ceiling_mm = clearance::highest_base_under_cover_mm(config);
   if (config.view.target == config::Target::WholeFloor) {
     scene.target_near_mm = floor.near_mm;
     scene.need.far_mm = floor.far_mm;

@@ -21,6 +21,7 @@ struct Scene {
   Need need;                  // far end of the target on the middle line, height of its top
   double target_near_mm = 0;  // near end of the target on the middle line
   double floor_above_base_mm = 0;
+  std::optional<double> cover_ceiling_mm;  // as in Evaluation
   std::vector<cook::Body> bodies;
 };
 

@@ -87,11 +87,8 @@ std::optional<double> highest_base_mm(const config::Config& config, const evalua
   if (const auto who = lowest_hands(e)) {
     highest_mm = e.cooks[*who].ceiling_floor_mm - config.oven.floor_above_base_mm + kOverHands_mm;
   }
-  const auto& above = e.clearances[static_cast<std::size_t>(clearance::Side::Above)];
-  if (config.site.cover_height_mm && above.required_mm) {
-    const double cover_mm =
-        *config.site.cover_height_mm - *above.required_mm - config.oven.height_mm;
-    highest_mm = std::min(highest_mm.value_or(cover_mm), cover_mm);
+  if (const auto& cover_mm = e.cover_ceiling_mm) {
+    highest_mm = std::min(highest_mm.value_or(*cover_mm), *cover_mm);
   }
   // Where nothing fits the cover's own finding says so; nothing is built below the ground.
   if (highest_mm) highest_mm = std::max(0.0, *highest_mm);

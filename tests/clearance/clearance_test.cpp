@@ -59,6 +59,21 @@ TEST_CASE("a raised oven has less room under its cover", "[clearance]") {
   CHECK_FALSE(side(needs(config, 1000), Side::Above).available_mm);
 }
 
+TEST_CASE("a cover holds the oven down by the room asked for above it", "[clearance]") {
+  Config config;
+  config.oven.height_mm = 400;
+  config.site.cover_height_mm = 2200;
+  CHECK_FALSE(highest_base_under_cover_mm(config));  // nobody has said how much room
+  config.oven.listed_clearance.above_mm = 750;
+  CHECK(highest_base_under_cover_mm(config) == 2200 - 750 - 400);
+  config.site.local_clearance.above_mm = 900;  // the larger holds
+  CHECK(highest_base_under_cover_mm(config) == 2200 - 900 - 400);
+  config.site.cover_height_mm = 1200;
+  CHECK(highest_base_under_cover_mm(config) == 1200 - 900 - 400);  // fits nowhere
+  config.site.cover_height_mm.reset();
+  CHECK_FALSE(highest_base_under_cover_mm(config));
+}
+
 TEST_CASE("room at the sides is what was measured there", "[clearance]") {
   Config config;
   config.station.left_gap_mm = 150;

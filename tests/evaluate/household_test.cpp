@@ -91,10 +91,12 @@ TEST_CASE("a cover with a known clearance is a ceiling too", "[evaluate]") {
   const auto e = evaluate::evaluate(c);
   CHECK_THAT(*e.recommended.heights.oven_base_mm, WithinAbs(2000 - 800 - c.oven.height_mm, 1));
   CHECK(e.recommended.binding == "height.cover_ceiling");
+  CHECK(e.cover_ceiling_mm == 2000 - 800 - c.oven.height_mm);
 
   c.oven.listed_clearance.above_mm.reset();
   const auto unknown = evaluate::evaluate(c);
   CHECK(unknown.recommended.binding == "height.hand_ceiling");
+  CHECK_FALSE(unknown.cover_ceiling_mm);
   const Finding* above = find(unknown, "clearance.above", 0);
   REQUIRE(above);
   CHECK(above->verdict == Verdict::Unknown);
