@@ -108,9 +108,7 @@ void fill_prep(const config::Config& config, const config::Cook& cook, double co
   result.prep_verdict = prep_verdict(result.prep_offset_mm, result.prep_band);
   result.prep_cost = height::prep_cost({cook.share, elbow_mm, false, true, result.prep_band},
                                        counter_mm, {1, 1, 1, 0});
-  result.zones = reach::zones_over(
-      counter_mm, {body.shoulder.value_mm, body.arm_to_grip_mm, body.forearm_hand_mm,
-                   body.seated ? 0 : body.hip_mm, body.belly_mm});
+  result.zones = reach::zones_over(counter_mm, reach_arm(body));
   if (!result.young_child) return;
   result.table_mm = std::floor((elbow_mm - kChildTableBelowElbow_mm) / 5) * 5;
   const double low_end_mm = elbow_mm - result.prep_band.middle_mm();
@@ -120,6 +118,11 @@ void fill_prep(const config::Config& config, const config::Cook& cook, double co
 }
 
 }  // namespace
+
+reach::Arm reach_arm(const cook::Body& body) {
+  return {body.shoulder.value_mm, body.arm_to_grip_mm, body.forearm_hand_mm,
+          body.seated ? 0 : body.hip_mm, body.belly_mm};
+}
 
 CookResult cook_result(const config::Config& config, const Scene& scene, std::size_t index,
                        const Heights& used) {

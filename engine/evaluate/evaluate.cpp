@@ -94,9 +94,7 @@ void set_distances(const config::Config& config, const Scene& scene, Recommended
       toes_mm = std::max(toes_mm, body.toes_mm);
     }
     if (config::works_at_prep(cook) && r.heights.counter_mm && !young_child(cook, body)) {
-      const reach::Zones zones = reach::zones_over(
-          *r.heights.counter_mm, {body.shoulder.value_mm, body.arm_to_grip_mm, body.forearm_hand_mm,
-                                  body.seated ? 0 : body.hip_mm, body.belly_mm});
+      const reach::Zones zones = reach::zones_over(*r.heights.counter_mm, reach_arm(body));
       // A cook who cannot reach over this counter at all has a finding; the depth is the others'.
       if (zones.far_mm <= 0) continue;
       prep_depth_mm = prep_depth_mm < 0 ? zones.far_mm : std::min(prep_depth_mm, zones.far_mm);

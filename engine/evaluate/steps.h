@@ -52,6 +52,9 @@ bool young_child(const config::Cook& cook, const cook::Body& body);
 // The offsets below the elbow that suit this cook's hands in dough, seated or standing.
 Band prep_band_of(const config::Config& config, const config::Cook& cook, const cook::Body& body);
 
+// This body's arm over a counter; a seated cook does not lean.
+reach::Arm reach_arm(const cook::Body& body);
+
 // Cooks whose hands and eyes the oven's height is for: those at the oven, but a young child only
 // when nobody else is there.
 std::vector<bool> pull_the_oven(const config::Config& config, const Scene& scene);
