@@ -123,6 +123,13 @@ evaluate::Heights marked_heights(const config::Config& config, const evaluate::E
   return marked;
 }
 
+Given given_heights(const config::Station& station) {
+  const bool base = station.oven_base_height_mm.has_value();
+  const bool counter = station.counter_height_mm.has_value();
+  const bool either = station.arrangement == config::Arrangement::OneLevel && (base || counter);
+  return {base || either, counter || either};
+}
+
 double farthest_toes_mm(const evaluate::Evaluation& e) {
   double toes_mm = 0;
   for (const evaluate::CookResult& cook : e.cooks) {
@@ -148,13 +155,10 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
   }
   const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
   const double lift_mm = masonry ? config.oven.floor_above_base_mm : 0;
-  const auto& given_mm = config.station.oven_base_height_mm;
   const auto& best_mm = e.recommended.heights.oven_base_mm;
-  const bool one_level_given = config.station.arrangement == config::Arrangement::OneLevel &&
-                               config.station.counter_height_mm.has_value();
   double slab_mm = *e.used.oven_base_mm;
   double shown_mm = slab_mm + lift_mm;
-  if (given_mm || one_level_given || !marked.oven_base_mm) {
+  if (given_heights(config.station).oven_base || !marked.oven_base_mm) {
     h.value = plain_length(shown_mm, units, true);
     h.note = yours(slab_mm, best_mm, units);
     h.why = "height.given";
@@ -191,10 +195,8 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
     return h;
   }
   const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
-  const bool one_level_given = config.station.arrangement == config::Arrangement::OneLevel &&
-                               config.station.oven_base_height_mm.has_value();
   double shown_mm = *e.used.counter_mm;
-  if (config.station.counter_height_mm || one_level_given || !marked.counter_mm) {
+  if (given_heights(config.station).counter || !marked.counter_mm) {
     h.value = plain_length(shown_mm, units, true);
     h.note = yours(shown_mm, e.recommended.heights.counter_mm, units);
     h.why = "height.given";

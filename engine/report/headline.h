@@ -20,6 +20,13 @@ std::optional<double> highest_base_mm(const config::Config& config,
 evaluate::Heights marked_heights(const config::Config& config,
                                  const evaluate::Evaluation& evaluation, double step_mm);
 
+// Which heights in use were given and are not the recommended ones. On one level a given height is
+// both.
+struct Given {
+  bool oven_base = false, counter = false;
+};
+Given given_heights(const config::Station& station);
+
 // Toe tips in front of the eye, the farthest of those who work at the oven: with them behind the
 // feet line everyone's eye is at the distance in use or nearer. 0 where nobody works there.
 double farthest_toes_mm(const evaluate::Evaluation& evaluation);

@@ -62,8 +62,7 @@ void put_recommended(JsonWriter& out, const Evaluation& e) {
 
 void put_used(JsonWriter& out, const config::Config& config, const Evaluation& e) {
   const config::Station& station = config.station;
-  const bool one_level = station.arrangement == config::Arrangement::OneLevel;
-  const bool given = station.oven_base_height_mm || (one_level && station.counter_height_mm);
+  const bool given = given_heights(station).oven_base;
   const bool oven = e.used.oven_base_mm.has_value();
   const auto if_oven = [oven](double mm) { return oven ? std::optional(mm) : std::nullopt; };
   out.key("used");

@@ -429,15 +429,13 @@ void draw_levels(Drawing& d, const Scene& s, const SectionView& view, const Sect
 
 evaluate::Heights shown_heights(const config::Config& config, const evaluate::Evaluation& e,
                                 Units units) {
-  const config::Station& given = config.station;
-  const bool one_level = given.arrangement == config::Arrangement::OneLevel;
-  const bool either = given.counter_height_mm || given.oven_base_height_mm;
+  const Given given = given_heights(config.station);
   const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
   evaluate::Heights shown = e.used;
-  if (!given.counter_height_mm && !(one_level && either) && shown.counter_mm) {
+  if (!given.counter && shown.counter_mm) {
     if (marked.counter_mm) shown.counter_mm = marked.counter_mm;
   }
-  if (!given.oven_base_height_mm && !(one_level && either) && shown.oven_base_mm) {
+  if (!given.oven_base && shown.oven_base_mm) {
     if (marked.oven_base_mm) {
       shown.oven_base_mm = marked.oven_base_mm;
       shown.oven_floor_mm = *marked.oven_base_mm + config.oven.floor_above_base_mm;

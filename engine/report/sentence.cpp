@@ -193,9 +193,7 @@ Words where(const Context& s) {
 // As on the first screen: a recommended height as it is marked, a given one as it was given.
 Words counter(const Context& s) {
   if (!s.evaluation.used.counter_mm) return {};
-  const config::Station& station = s.config.station;
-  const bool one_level = station.arrangement == config::Arrangement::OneLevel;
-  if (station.counter_height_mm || (one_level && station.oven_base_height_mm)) {
+  if (given_heights(s.config.station).counter) {
     return s.length(*s.evaluation.used.counter_mm);
   }
   const auto marked = marked_heights(s.config, s.evaluation, build_step_mm(s.units));
@@ -251,7 +249,7 @@ Words blank(const Context& s, std::string_view name) {
     const auto& existing = s.evaluation.existing;
     if (!existing || existing->block_mm < kNoBlock_mm) return {};
     // Block and cabinet together are the oven counter as it is shown, rounded for building.
-    const bool given = s.config.station.oven_base_height_mm.has_value();
+    const bool given = given_heights(s.config.station).oven_base;
     const auto marked = marked_heights(s.config, s.evaluation, build_step_mm(s.units));
     const double base_mm = given || !marked.oven_base_mm ? existing->height_mm + existing->block_mm
                                                          : *marked.oven_base_mm;

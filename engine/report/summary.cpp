@@ -183,21 +183,19 @@ std::string live(const config::Config& config, const evaluate::Evaluation& e, Un
                  const Summary& summary) {
   const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
   const bool masonry = config::is_masonry(config.oven.kind);
-  const auto spoken = [&](bool given, const std::optional<double>& used_mm,
+  const auto spoken = [&](bool as_given, const std::optional<double>& used_mm,
                           const std::optional<double>& marked_at_mm) {
     if (!used_mm) return std::string("none");
-    return given || !marked_at_mm ? plain_length(*used_mm, units, false)
-                                  : build_height(*marked_at_mm, units, false);
+    return as_given || !marked_at_mm ? plain_length(*used_mm, units, false)
+                                     : build_height(*marked_at_mm, units, false);
   };
-  const bool one_level = config.station.arrangement == config::Arrangement::OneLevel;
-  const bool base_given = config.station.oven_base_height_mm.has_value();
-  const bool counter_given = config.station.counter_height_mm.has_value();
+  const Given given = given_heights(config.station);
   const auto& used_mm = masonry ? e.used.oven_floor_mm : e.used.oven_base_mm;
   const auto& at_mm = masonry ? marked.oven_floor_mm : marked.oven_base_mm;
   std::string text = masonry ? "Oven floor " : "Oven counter ";
-  text += spoken(base_given || (one_level && counter_given), used_mm, at_mm);
+  text += spoken(given.oven_base, used_mm, at_mm);
   text += ", dough counter ";
-  text += spoken(counter_given || (one_level && base_given), e.used.counter_mm, marked.counter_mm);
+  text += spoken(given.counter, e.used.counter_mm, marked.counter_mm);
   text += ". ";
   for (std::size_t i = 0; i < summary.cooks.size(); ++i) {
     const std::string line = plain_marks(summary.cooks[i].line);

@@ -132,6 +132,38 @@ TEST_CASE("marks pass the hands' ceiling by 3 mm at most and a cover's by nothin
   }
 }
 
+TEST_CASE("a height given on one level is given for both", "[report][summary]") {
+  using config::Arrangement;
+  config::Station station;
+  for (const Arrangement way : {Arrangement::OneLevel, Arrangement::Riser, Arrangement::TwoLevel}) {
+    CAPTURE(static_cast<int>(way));
+    const bool both = way == Arrangement::OneLevel;
+    station = {};
+    station.arrangement = way;
+    CHECK_FALSE(report::given_heights(station).oven_base);
+    CHECK_FALSE(report::given_heights(station).counter);
+    station.oven_base_height_mm = 1000;
+    CHECK(report::given_heights(station).oven_base);
+    CHECK(report::given_heights(station).counter == both);
+    station.oven_base_height_mm.reset();
+    station.counter_height_mm = 900;
+    CHECK(report::given_heights(station).oven_base == both);
+    CHECK(report::given_heights(station).counter);
+  }
+}
+
+TEST_CASE("the block under a given level reaches to it", "[report][sentence]") {
+  config::Config config = test::hand_built_config();
+  config.station.arrangement = config::Arrangement::OneLevel;
+  config.station.counter_height_mm = 1000;
+  config.station.existing_counter_mm = 914;
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.used = {1000, 1000, 1150, 0};
+  e.existing = evaluate::ExistingCounter{914, 86, 0};
+  const Finding finding{"height.existing_counter", Verdict::Ok, {}, 914, 1000, 86, {}};
+  CHECK(report::sentence(finding, config, e, Units::Millimetre).find("86 mm") != std::string::npos);
+}
+
 TEST_CASE("one level is marked as one height", "[report][summary]") {
   config::Config config = test::hand_built_config();
   config.station.arrangement = config::Arrangement::OneLevel;
