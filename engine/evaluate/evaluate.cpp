@@ -79,11 +79,22 @@ Recommended recommend(const config::Config& config, const Scene& scene, const Pl
   return r;
 }
 
+// Where the toes are, in front of the counter's edge, when every oven cook's eye is at the standoff
+// or nearer.
+double feet_line_mm(const config::Config& config, const Scene& scene, double standoff_mm) {
+  double toes_mm = 0;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    if (!config::works_at_oven(config.cooks[i])) continue;
+    toes_mm = std::max(toes_mm, scene.bodies[i].toes_mm);
+  }
+  return reach::feet_line_mm(standoff_mm, config.station.oven_setback_mm, toes_mm);
+}
+
 // The household's watching distance: far enough for every oven cook to see the target, never nearer
 // than the one asked about.
 void set_distances(const config::Config& config, const Scene& scene, Recommended& r) {
   r.standoff_mm = config.view.standoff_mm;
-  double toes_mm = 0, prep_depth_mm = -1;
+  double prep_depth_mm = -1;
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     const cook::Body& body = scene.bodies[i];
     const config::Cook& cook = config.cooks[i];
@@ -91,7 +102,6 @@ void set_distances(const config::Config& config, const Scene& scene, Recommended
       const auto standoff =
           nearest_standoff_showing(scene, config.view, body, *r.heights.oven_floor_mm);
       r.standoff_mm = std::max(r.standoff_mm, round_up_10(standoff.value_or(0)));
-      toes_mm = std::max(toes_mm, body.toes_mm);
     }
     if (config::works_at_prep(cook) && r.heights.counter_mm && !young_child(cook, body)) {
       const reach::Zones zones = reach::zones_over(*r.heights.counter_mm, reach_arm(body));
@@ -101,7 +111,7 @@ void set_distances(const config::Config& config, const Scene& scene, Recommended
     }
   }
   r.prep_depth_mm = prep_depth_mm < 0 ? config.station.prep_depth_mm : round_down_5(prep_depth_mm);
-  r.feet_line_mm = reach::feet_line_mm(r.standoff_mm, config.station.oven_setback_mm, toes_mm);
+  r.feet_line_mm = feet_line_mm(config, scene, r.standoff_mm);
 }
 
 ArrangementResult arrangement_result(const config::Config& config, const Scene& scene,
@@ -153,6 +163,7 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene) {
   }
   set_distances(config, scene, e.recommended);
   e.used = used_heights(config, scene, e.recommended.heights);
+  e.feet_line_mm = feet_line_mm(config, scene, config.view.standoff_mm);
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     e.cooks.push_back(cook_result(config, scene, i, e.used));
   }

@@ -82,7 +82,10 @@ struct Recommended {
   std::optional<Band> dough_band;  // dough counter heights in which nobody loses
   double prep_depth_mm = 0;
   double standoff_mm = 0, working_standoff_mm = 0;
-  double feet_line_mm = 0;   // toe tips in front of the counter's front edge, watching
+  // Toe tips in front of the counter's front edge, watching; negative: under the counter. For the
+  // oven cook whose toes are farthest before the eye, so that everyone's eye is at the distance or
+  // nearer. Meaningless with nobody at the oven.
+  double feet_line_mm = 0;
   std::string_view binding;  // rule id of what limits the oven's height
 };
 
@@ -133,7 +136,8 @@ struct Evaluation {
   sight::Disc pizza;
   std::vector<CookResult> cooks;
   Recommended recommended;
-  Heights used;                                 // given where given, recommended elsewhere
+  Heights used;             // given where given, recommended elsewhere
+  double feet_line_mm = 0;  // as the recommended one, but at the watching distance in use
   std::vector<ArrangementResult> arrangements;  // one_level, riser, two_level
   std::array<clearance::Need, 6> clearances;
   // Highest oven base that the cover and the room asked for above the oven allow; below 0: none

@@ -130,14 +130,6 @@ Given given_heights(const config::Station& station) {
   return {base || either, counter || either};
 }
 
-double farthest_toes_mm(const evaluate::Evaluation& e) {
-  double toes_mm = 0;
-  for (const evaluate::CookResult& cook : e.cooks) {
-    if (cook.at_oven) toes_mm = std::max(toes_mm, cook.body.toes_mm);
-  }
-  return toes_mm;
-}
-
 Headline oven_headline(const config::Config& config, const evaluate::Evaluation& e, Units units) {
   constexpr std::array<std::string_view, 3> kRules{"height.hand_ceiling", "height.cover_ceiling",
                                                    "sight.floor_above_eye"};

@@ -27,10 +27,6 @@ struct Given {
 };
 Given given_heights(const config::Station& station);
 
-// Toe tips in front of the eye, the farthest of those who work at the oven: with them behind the
-// feet line everyone's eye is at the distance in use or nearer. 0 where nobody works there.
-double farthest_toes_mm(const evaluate::Evaluation& evaluation);
-
 Headline oven_headline(const config::Config& config, const evaluate::Evaluation& evaluation,
                        Units units);
 Headline dough_headline(const config::Config& config, const evaluate::Evaluation& evaluation,

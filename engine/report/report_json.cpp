@@ -9,7 +9,6 @@
 
 #include "engine/base/version.h"
 #include "engine/config/read.h"
-#include "engine/reach/reach.h"
 #include "engine/report/cited.h"
 #include "engine/report/headline.h"
 #include "engine/report/json_values.h"
@@ -71,9 +70,7 @@ void put_used(JsonWriter& out, const config::Config& config, const Evaluation& e
   put_mm(out, "prep_depth_mm", station.prep_depth_mm);
   put_mm(out, "standoff_mm", if_oven(config.view.standoff_mm));
   put_mm(out, "working_standoff_mm", if_oven(config.view.working_standoff_mm));
-  put_mm(out, "feet_line_mm",
-         if_oven(reach::feet_line_mm(config.view.standoff_mm, station.oven_setback_mm,
-                                     farthest_toes_mm(e))));
+  put_mm(out, "feet_line_mm", if_oven(e.feet_line_mm));
   put_band(out, "comfort_band_mm", e.recommended.oven_band);
   put_band(out, "dough_band_mm", e.recommended.dough_band);
   put_text_or_null(out, "binding", given && oven ? "height.given" : e.recommended.binding);

@@ -5,7 +5,6 @@
 #include <cmath>
 #include <string>
 
-#include "engine/reach/reach.h"
 #include "engine/report/headline.h"
 #include "engine/report/phrases.h"
 #include "engine/rules/rules.h"
@@ -168,11 +167,9 @@ std::string from_edge(double mm, Units units) {
 
 // Where the toes are at the distance in use, which is what the section draws, and the line that is
 // recommended where that is another one.
-std::string feet_line(const config::Config& config, const evaluate::Evaluation& e, Units units) {
+std::string feet_line(const evaluate::Evaluation& e, Units units) {
   if (!e.recommended.heights.oven_base_mm) return {};
-  const double used_mm = reach::feet_line_mm(config.view.standoff_mm,
-                                             config.station.oven_setback_mm, farthest_toes_mm(e));
-  const std::string used = from_edge(used_mm, units);
+  const std::string used = from_edge(e.feet_line_mm, units);
   const std::string recommended = from_edge(e.recommended.feet_line_mm, units);
   if (used == recommended) return "Toes " + used;
   return "Toes " + used + " as you stand now; the recommended line is " + recommended;
@@ -215,7 +212,7 @@ Summary summary(const config::Config& config, const evaluate::Evaluation& e, Uni
         {config.cooks[i].name, cook_line(config, e.cooks[i], units), line_verdict(e, i)});
   }
   add_worst(config, e, units, s);
-  s.feet_line = feet_line(config, e, units);
+  s.feet_line = feet_line(e, units);
   s.live = live(config, e, units, s);
   return s;
 }

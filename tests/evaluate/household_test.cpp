@@ -236,6 +236,21 @@ TEST_CASE("given heights are used and the recommendation stays", "[evaluate]") {
   CHECK(*one.used.riser_mm == 0);
 }
 
+TEST_CASE("the feet line goes by the oven cook whose toes are farthest forward", "[evaluate]") {
+  config::Config c = two_adults();
+  c.view.standoff_mm = 600;
+  const auto e = evaluate::evaluate(c);
+  const double toes_mm = e.cooks[0].body.toes_mm;
+  REQUIRE(toes_mm > e.cooks[1].body.toes_mm);
+  CHECK(e.feet_line_mm == 600 - c.station.oven_setback_mm - toes_mm);
+  CHECK(e.recommended.feet_line_mm ==
+        e.recommended.standoff_mm - c.station.oven_setback_mm - toes_mm);
+  c.cooks[0].at = config::At::Prep;
+  const auto short_only = evaluate::evaluate(c);
+  CHECK(short_only.feet_line_mm ==
+        600 - c.station.oven_setback_mm - short_only.cooks[1].body.toes_mm);
+}
+
 TEST_CASE("bands hold the answer and nobody's hands pass their ceiling in them",
           "[evaluate][law]") {
   const auto e = evaluate::evaluate(two_adults());

@@ -74,6 +74,7 @@ inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) 
   e.recommended.feet_line_mm = 670;
   e.recommended.binding = "height.hand_ceiling";
   e.used = e.recommended.heights;
+  e.feet_line_mm = 490;  // 700 - 80 - 130
   e.arrangements.push_back(
       {config::Arrangement::OneLevel, {990, 990, 1140, 0}, 0, 0.61, 0.5, 0.4, 60});
   e.clearances = clearance::needs(config, 1075);

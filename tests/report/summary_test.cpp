@@ -197,20 +197,20 @@ TEST_CASE("with nobody at the oven there is a dash and a reason", "[report][summ
 }
 
 TEST_CASE("the feet line is measured from the counter's edge", "[report][summary]") {
-  // In use 700 - 80 - 130 = 490 mm, which the section draws; recommended 670 mm.
+  // In use 490 mm, which the section draws; recommended 670 mm.
   CHECK(built(Units::Inch).feet_line ==
         "Toes 19 in from the counter's edge as you stand now; the recommended line is 26 in from "
         "the counter's edge");
-  config::Config config = test::hand_built_config();
+  const config::Config config = test::hand_built_config();
   evaluate::Evaluation e = test::hand_built_evaluation(config);
-  const auto line = [&](double standoff_mm, double recommended_mm) {
-    config.view.standoff_mm = standoff_mm;
+  const auto line = [&](double used_mm, double recommended_mm) {
+    e.feet_line_mm = used_mm;
     e.recommended.feet_line_mm = recommended_mm;
     return report::summary(config, e, Units::Millimetre).feet_line;
   };
-  CHECK(line(700, 490) == "Toes 490 mm from the counter's edge");
-  CHECK(line(150, -60) == "Toes 60 mm under the counter's edge");
-  CHECK(line(212, 2) == "Toes at the counter's edge");
+  CHECK(line(490, 490) == "Toes 490 mm from the counter's edge");
+  CHECK(line(-60, -60) == "Toes 60 mm under the counter's edge");
+  CHECK(line(2, 2) == "Toes at the counter's edge");
 }
 
 TEST_CASE("what is read aloud has no typographic fractions", "[report][summary]") {
