@@ -11,7 +11,6 @@
 namespace hs::evaluate {
 namespace {
 
-constexpr double kEdgeOn_deg = 8;  // flatter to the floor than this is seen only edge-on: judgement
 constexpr double kChildTableBelowElbow_mm =
     100;                             // light work, lower end (see height::light_offset)
 constexpr double kNearBand_mm = 50;  // this far outside the dough band is a warning, farther fails
@@ -38,7 +37,7 @@ Seen seen_from(const config::Config& config, const Scene& scene, const cook::Bod
       std::min(scene.geometry.floor.far_mm, scene.pizza.y_mm + scene.pizza.radius_mm);
   seen.crust_seen = sight::sees_point(scene.geometry, seen.eye, rim_mm, config.view.crust_mm);
   seen.target_seen = sees_target(scene, config.view, seen.eye);
-  seen.edge_on = sight::gaze_down_deg(seen.eye, scene.need.far_mm) < kEdgeOn_deg;
+  seen.edge_on = sight::gaze_down_deg(seen.eye, scene.need.far_mm) < sight::kEdgeOn_deg;
   return seen;
 }
 

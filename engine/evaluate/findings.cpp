@@ -12,8 +12,7 @@
 namespace hs::evaluate {
 namespace {
 
-constexpr double kSeenShare = 0.999, kHalfSeen = 0.5;
-constexpr double kEdgeOn_deg = 8;
+constexpr double kHalfSeen = 0.5;
 constexpr double kGazeLow_deg = 40;  // EN 1005-4, second hand
 constexpr double kArmGood_deg = 20, kArmLimit_deg = 60;
 constexpr double kTrunkGood_deg = 20;
@@ -81,21 +80,23 @@ void add_sight(Findings& out, const config::Config& config, const Evaluation& e,
     return;
   }
   const auto share_verdict = [](double share) {
-    return share >= kSeenShare ? Verdict::Ok : share >= kHalfSeen ? Verdict::Warn : Verdict::Fail;
+    return share >= sight::kAllSeen ? Verdict::Ok
+           : share >= kHalfSeen     ? Verdict::Warn
+                                    : Verdict::Fail;
   };
   out.add({"sight.pizza_share",
            share_verdict(seen.pizza_share),
            i,
            seen.pizza_share,
-           kSeenShare,
-           seen.pizza_share - kSeenShare,
+           sight::kAllSeen,
+           seen.pizza_share - sight::kAllSeen,
            {}});
   out.add({"sight.working_share",
-           cook.working.pizza_share >= kSeenShare ? Verdict::Ok : Verdict::Warn,
+           cook.working.pizza_share >= sight::kAllSeen ? Verdict::Ok : Verdict::Warn,
            i,
            cook.working.pizza_share,
-           kSeenShare,
-           cook.working.pizza_share - kSeenShare,
+           sight::kAllSeen,
+           cook.working.pizza_share - sight::kAllSeen,
            {}});
   out.add({"sight.far_crust", seen.crust_seen ? Verdict::Ok : Verdict::Warn, i, {}, {}, {}, {}});
   const double watching_mm = config.view.standoff_mm;
@@ -113,7 +114,13 @@ void add_sight(Findings& out, const config::Config& config, const Evaluation& e,
   if (seen.edge_on) {
     const double flat_deg = sight::gaze_down_deg(
         seen.eye, std::min(e.geometry.floor.far_mm, e.pizza.y_mm + e.pizza.radius_mm));
-    out.add({"sight.edge_on", Verdict::Warn, i, flat_deg, kEdgeOn_deg, flat_deg - kEdgeOn_deg, {}});
+    out.add({"sight.edge_on",
+             Verdict::Warn,
+             i,
+             flat_deg,
+             sight::kEdgeOn_deg,
+             flat_deg - sight::kEdgeOn_deg,
+             {}});
   }
   out.add({"sight.gaze",
            seen.steepest_gaze_deg <= kGazeLow_deg ? Verdict::Ok : Verdict::Warn,
@@ -249,11 +256,11 @@ void add_kitchen_counter(Findings& out, const config::Config& config, const Scen
   }
   if (worst_share > 1) return;
   out.add({"height.kitchen_counter",
-           worst_share >= kSeenShare ? Verdict::Ok : Verdict::Warn,
+           worst_share >= sight::kAllSeen ? Verdict::Ok : Verdict::Warn,
            {},
            worst_share,
-           kSeenShare,
-           worst_share - kSeenShare,
+           sight::kAllSeen,
+           worst_share - sight::kAllSeen,
            {}});
 }
 

@@ -10,7 +10,6 @@ namespace {
 // The map's frame: heights around every cook's elbow, standoffs from arm's length to a few steps.
 constexpr double kBelowElbow_mm = 300, kAboveElbow_mm = 300;
 constexpr double kNearStandoff_mm = 300, kFarStandoff_mm = 1500;
-constexpr double kSeenShare = 0.999;
 
 }  // namespace
 
@@ -51,7 +50,7 @@ FitMap fit_map(const config::Config& config, int columns, int rows) {
         const double share =
             eye.height_mm <= 0 ? 0 : sight::seen_share_of_disc(scene.geometry, eye, scene.pizza);
         worst_share = std::min(worst_share, share);
-        all_see = all_see && share >= kSeenShare && unseen_line(scene, eye) < 0.02;
+        all_see = all_see && share >= sight::kAllSeen && unseen_line(scene, eye) < 0.02;
       }
       map.share.push_back(static_cast<float>(worst_share));
       map.good.push_back(all_see && floor_mm <= ceiling_mm + height::kHandTolerance_mm ? 1 : 0);

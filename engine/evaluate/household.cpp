@@ -8,8 +8,6 @@
 namespace hs::evaluate {
 namespace {
 
-constexpr int kHighestBase_mm = 1800;  // the field's own range
-constexpr int kLowestCounter_mm = 300, kHighestCounter_mm = 1600;
 constexpr int kCoarse_mm = 8;
 constexpr double kNotConcerned = -1;  // marks a member whom a height does not concern
 
@@ -114,7 +112,7 @@ std::vector<bool> pull_the_oven(const config::Config& config, const Scene& scene
 }
 
 Ceiling ceiling_of(const config::Config& config, const Scene& scene) {
-  Ceiling ceiling{kHighestBase_mm, {}};
+  Ceiling ceiling{scene.bases.high_mm, {}};
   const auto lower_to = [&](double base_mm, std::string_view rule) {
     if (base_mm < ceiling.oven_base_mm) ceiling = {std::max(0.0, base_mm), rule};
   };
@@ -133,10 +131,12 @@ Plan plan_heights(const config::Config& config, const Scene& scene,
   const Household h = household_of(config, scene);
   const bool oven = anyone(h, &height::Member::oven), prep = anyone(h, &height::Member::prep);
   const int highest_mm = whole_below(ceiling_of(config, scene).oven_base_mm);
+  const int lowest_mm = whole_below(scene.bases.low_mm);
+  const int highest_counter_mm = whole_below(scene.counters.high_mm);
   Plan plan;
   std::optional<double> base_mm, counter_mm;
   const auto together = [&] {
-    const auto both = best(h, Task::Both, 0, oven ? highest_mm : kHighestCounter_mm);
+    const auto both = best(h, Task::Both, lowest_mm, oven ? highest_mm : highest_counter_mm);
     if (!both) return;
     if (oven) base_mm = both->height_mm;
     counter_mm = both->height_mm;
@@ -144,11 +144,12 @@ Plan plan_heights(const config::Config& config, const Scene& scene,
   if (arrangement == config::Arrangement::OneLevel) {
     together();
   } else {
-    if (const auto choice = oven ? best(h, Task::Oven, 0, highest_mm) : std::nullopt) {
+    if (const auto choice = oven ? best(h, Task::Oven, lowest_mm, highest_mm) : std::nullopt) {
       base_mm = choice->height_mm;
     }
     if (const auto choice =
-            prep ? best(h, Task::Prep, kLowestCounter_mm, kHighestCounter_mm) : std::nullopt) {
+            prep ? best(h, Task::Prep, whole_below(scene.counters.low_mm), highest_counter_mm)
+                 : std::nullopt) {
       counter_mm = choice->height_mm;
     }
     // A riser cannot lower the oven below the counter it stands on.

@@ -14,8 +14,7 @@ constexpr double kLanding_mm = 381;
 constexpr double kPrepWidth_mm = 914, kPrepDepth_mm = 610;
 constexpr double kPeelRoomPerDepth = 1.5;  // one expert of the trade
 constexpr double kPeelPlay_mm = 20;        // blade to mouth, both sides together: judgement
-constexpr double kSeatedLow_mm = 710, kSeatedHigh_mm = 865;  // ADA 2010 902.3
-constexpr double kKneeClear_mm = 685;                        // ADA 2010 306.3.1
+constexpr double kKneeClear_mm = 685;      // ADA 2010 306.3.1
 
 std::string_view clearance_rule(Side side) {
   switch (side) {
@@ -85,14 +84,15 @@ void add_seated(Findings& out, const config::Config& config, const Evaluation& e
   out.at_least("reach.knee_room", knee_mm, kKneeClear_mm, Verdict::Fail, i);
   if (e.used.counter_mm) {
     const double at_mm = *e.used.counter_mm;
-    const bool inside = at_mm >= kSeatedLow_mm && at_mm <= kSeatedHigh_mm;
-    const double limit_mm = at_mm > kSeatedHigh_mm ? kSeatedHigh_mm : kSeatedLow_mm;
+    const auto [low_mm, top_mm] = height::kSeatedCounter;
+    const bool inside = at_mm >= low_mm && at_mm <= top_mm;
+    const double limit_mm = at_mm > top_mm ? top_mm : low_mm;
     out.add({"reach.seated_counter",
              inside ? Verdict::Ok : Verdict::Fail,
              i,
              at_mm,
-             inside ? kSeatedHigh_mm : limit_mm,
-             std::min(at_mm - kSeatedLow_mm, kSeatedHigh_mm - at_mm),
+             inside ? top_mm : limit_mm,
+             std::min(at_mm - low_mm, top_mm - at_mm),
              {}});
   }
 }

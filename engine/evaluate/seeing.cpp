@@ -5,14 +5,11 @@
 #include <limits>
 
 #include "engine/base/quantity.h"
+#include "engine/config/fields.h"
 #include "engine/evaluate/steps.h"
 
 namespace hs::evaluate {
 namespace {
-
-constexpr double kSeenShare = 0.999;           // of the pizza's disc: the contract's "all of it"
-constexpr double kFarthestStandoff_mm = 4000;  // the field's own range
-constexpr double kNearestStandoff_mm = 100;
 
 double round_up_tenth(double mm) { return std::ceil(mm * 10 - 1e-6) / 10; }
 
@@ -43,6 +40,12 @@ std::optional<double> first_that_holds(double low, double high, double step, dou
   }
 }
 
+// The range of a number's row in the field table.
+Band range_of(std::string_view path) {
+  const config::Field* field = config::find_field(path);
+  return field ? Band{field->min, field->max} : Band{};
+}
+
 }  // namespace
 
 Scene scene_of(const config::Config& config) {
@@ -52,6 +55,9 @@ Scene scene_of(const config::Config& config) {
   scene.pizza = {(floor.near_mm + floor.far_mm) / 2, config.view.pizza_diameter_mm / 2};
   scene.floor_above_base_mm = config.oven.floor_above_base_mm;
   scene.cover_ceiling_mm = clearance::highest_base_under_cover_mm(config);
+  scene.bases = range_of("station.oven_base_height_mm");
+  scene.counters = range_of("station.counter_height_mm");
+  scene.standoffs = range_of("view.standoff_mm");
   if (config.view.target == config::Target::WholeFloor) {
     scene.target_near_mm = floor.near_mm;
     scene.need.far_mm = floor.far_mm;
@@ -88,7 +94,7 @@ bool sees_target(const Scene& scene, const config::View& view, const sight::Eye&
   const double hidden_mm = scene.need.far_mm - sight::reach_on_middle(scene.geometry, eye);
   if (hidden_mm > (scene.need.far_mm - scene.target_near_mm) / 30) return false;
   if (view.target == config::Target::WholeFloor) return hidden_mm <= 0;
-  if (sight::seen_share_of_disc(scene.geometry, eye, scene.pizza) < kSeenShare) return false;
+  if (sight::seen_share_of_disc(scene.geometry, eye, scene.pizza) < sight::kAllSeen) return false;
   return scene.need.z_mm <= 0 ||
          sight::sees_point(scene.geometry, eye, scene.need.far_mm, scene.need.z_mm);
 }
@@ -106,7 +112,7 @@ std::optional<double> nearest_standoff_showing(const Scene& scene, const config:
                                                const cook::Body& body, double oven_floor_mm) {
   constexpr double kStep_mm = 50;
   return first_that_holds(
-      kNearestStandoff_mm, kFarthestStandoff_mm, kStep_mm, view.standoff_mm,
+      scene.standoffs.low_mm, scene.standoffs.high_mm, kStep_mm, view.standoff_mm,
       [&](double d) { return sees_target(scene, view, eye_of(body, view, d, oven_floor_mm)); });
 }
 

@@ -22,6 +22,8 @@ struct Scene {
   double target_near_mm = 0;  // near end of the target on the middle line
   double floor_above_base_mm = 0;
   std::optional<double> cover_ceiling_mm;  // as in Evaluation
+  // What a person may ask for, and so what a search may answer: the field table's own ranges.
+  Band bases, counters, standoffs;
   std::vector<cook::Body> bodies;
 };
 

@@ -37,8 +37,11 @@ struct Band {  // heights or offsets in mm, low <= high
 Band dough_offset(double board_mm);
 Band light_offset(double board_mm);
 
-// A seated cook's counter, as an offset below their elbow: work surfaces 710 to 865 mm above the
-// ground (ADA 2010, 902.3), because knees must fit under it; the elbow comes second.
+// Work surfaces for a seated person, above the ground (ADA 2010, 902.3).
+inline constexpr Band kSeatedCounter{710, 865};
+
+// A seated cook's counter, as an offset below their elbow: kSeatedCounter, because knees must fit
+// under it; the elbow comes second.
 Band seated_offset(double elbow_mm);
 
 // What a published kitchen rule says, told beside ours: counter at half the stature plus 50 to 100

@@ -3,11 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/sight/sight.h"
+
 namespace hs::report {
 namespace {
 
 constexpr double kMmPerInch = 25.4;
-constexpr double kAllSeen = 0.999;
 // Below what any input is known to, and above what adding binary fractions of an inch leaves.
 constexpr double kSlack_mm = 0.01;
 
@@ -55,7 +56,7 @@ std::string distance(double mm, Units units, Round round) {
 }
 
 std::string percent(double share) {
-  if (share >= kAllSeen) return "100 %";
+  if (share >= sight::kAllSeen) return "100 %";
   if (share > 0 && share < 0.01) return "less than 1 %";
   return fixed(std::min(99.0, std::round(share * 100)), 0) + " %";
 }

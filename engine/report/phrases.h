@@ -33,7 +33,7 @@ std::string build_band(const height::Band& band, double within_mm, Units units, 
 enum class Round : std::uint8_t { Nearest, Up };
 std::string distance(double mm, Units units, Round round = Round::Nearest);
 
-// "76 %". Never 100 % below 0.999, never 0 % above nothing.
+// "76 %". Never 100 % below sight::kAllSeen, never 0 % above nothing.
 std::string percent(double share);
 
 // "34°".

@@ -52,7 +52,7 @@ std::string sees(const config::View& view, const evaluate::CookResult& cook, Uni
   std::string text;
   if (view.target == config::Target::WholeFloor) {
     text = "sees " + percent(seen.floor_share) + " of the oven's floor";
-  } else if (seen.pizza_share >= 0.999) {
+  } else if (seen.pizza_share >= sight::kAllSeen) {
     text = "sees all of the pizza but not its far rim";
   } else {
     text = "sees " + percent(seen.pizza_share) + " of the pizza";

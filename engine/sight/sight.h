@@ -13,6 +13,13 @@
 
 namespace hs::sight {
 
+// From this share of a disc on it counts as all of it (the report's own definition): the last
+// thousandth is a sliver at the rim.
+inline constexpr double kAllSeen = 0.999;
+
+// A point that is seen at less than this to the floor is seen only edge-on: our judgement.
+inline constexpr double kEdgeOn_deg = 8;
+
 struct Eye {
   double x_mm = 0;
   double distance_mm = 0;  // in front of the outer mouth plane, > 0
