@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/base/number_text.h"
+#include "engine/config/fields.h"
 #include "web/app/widgets.h"
 
 namespace hs::web {
@@ -22,8 +24,12 @@ struct Shade {
   int every;  // hatched by each n-th line; 0: not
 };
 constexpr Shade kShades[] = {
-    {0.25F, Tone::FailWash, 1}, {0.50F, Tone::FailWash, 2},  {0.75F, Tone::WarnWash, 3},
-    {0.90F, Tone::WarnWash, 6}, {0.999F, Tone::WarnWash, 0}, {2.0F, Tone::Card, 0},
+    {0.25F, Tone::FailWash, 1},
+    {0.50F, Tone::FailWash, 2},
+    {0.75F, Tone::WarnWash, 3},
+    {0.90F, Tone::WarnWash, 6},
+    {static_cast<float>(sight::kAllSeen), Tone::WarnWash, 0},
+    {2.0F, Tone::Card, 0},
 };
 constexpr float kHatchSpacing = 5;
 
@@ -347,9 +353,14 @@ void FitPicture::draw(Ui& ui, const Rect& rect, const config::Config& config,
   }
   if (moved) {
     // What stands on marks is the height that is built, not the floor inside the oven.
-    const double base = snapped(floor_mm - config.oven.floor_above_base_mm, step, 0, 1800);
-    intents.push_back({Ask::Drag, "station.oven_base_height_mm", base});
-    intents.push_back({Ask::Drag, "view.standoff_mm", snapped(standoff_mm, 2 * step, 100, 4000)});
+    const auto drag = [&intents](std::string_view path, double mm, double step_mm) {
+      const config::Field* field = config::find_field(path);
+      if (field == nullptr) return;
+      intents.push_back(
+          {Ask::Drag, std::string(path), snapped(mm, step_mm, field->min, field->max)});
+    };
+    drag("station.oven_base_height_mm", floor_mm - config.oven.floor_above_base_mm, step);
+    drag("view.standoff_mm", standoff_mm, 2 * step);
     if (!touch.held) intents.push_back({Ask::DragEnd, {}, 0});
   }
   if (touch.ended && held_) {
