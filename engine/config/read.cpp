@@ -151,12 +151,4 @@ std::vector<Problem> validate_read(const Reading& reading) {
   return problems;
 }
 
-Result<Config> read(std::string_view json) {
-  Reading reading = read_fields(json);
-  const std::vector<Problem> whole = validate_read(reading);
-  reading.problems.insert(reading.problems.end(), whole.begin(), whole.end());
-  if (!reading.problems.empty()) return capped(std::move(reading.problems));
-  return std::move(reading.config);
-}
-
 }  // namespace hs::config

@@ -3,7 +3,8 @@
 //
 // Reading reports every problem at once, each with path, value, allowed range and unit. Numbers are
 // rounded to their quantum; lengths may also be text ("3' 5 3/8\"", "105.1 cm", bare: mm). Writing
-// leaves out what equals its default, so read(config_json(c)) == c for every valid c.
+// leaves out what equals its default; what was written is read back the same. Whole texts are read
+// by evaluate::read(), which also knows the oven.
 
 #include <string>
 #include <string_view>
@@ -22,9 +23,6 @@ struct Reading {
   std::vector<Problem> problems;
 };
 Reading read_fields(std::string_view json, const Migration& migration = current_migration());
-
-// read_fields() and validate(). For evaluation use evaluate::read(), which also knows the oven.
-Result<Config> read(std::string_view json);
 
 // validate() for a Config that was read with problems: what only follows from a field that could
 // not be read is left out.

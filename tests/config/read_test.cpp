@@ -7,9 +7,11 @@
 #include "catch_amalgamated.hpp"
 #include "engine/base/text.h"
 #include "engine/config/json.h"
+#include "tests/support/read_config.h"
 
 using namespace hs;
 using namespace hs::config;
+using hs::test::read_config;
 
 namespace {
 
@@ -31,7 +33,7 @@ struct Bad {
 }  // namespace
 
 TEST_CASE("the format alone is the default station", "[config][read]") {
-  const auto config = read(R"({"format":"hearthsight/1"})");
+  const auto config = read_config(R"({"format":"hearthsight/1"})");
   REQUIRE(config.has_value());
   CHECK(*config == Config{});
 }
@@ -45,7 +47,7 @@ TEST_CASE("every cook is written with its name, and nothing else that is as usua
 
 TEST_CASE("lengths are numbers of mm or text in any unit, rounded to a tenth", "[config][read]") {
   const auto config =
-      read(with(R"("station":{"counter_height_mm":"3' 5 3/8\"","prep_depth_mm":"60,5 cm",
+      read_config(with(R"("station":{"counter_height_mm":"3' 5 3/8\"","prep_depth_mm":"60,5 cm",
       "aisle_mm":"1.2 m","board_mm":20.04},"cooks":[{"stature_mm":"5' 11\""},{"stature_mm":"1700"}])"));
   REQUIRE(config.has_value());
   CHECK(config->station.counter_height_mm == 1050.9);
@@ -57,7 +59,8 @@ TEST_CASE("lengths are numbers of mm or text in any unit, rounded to a tenth", "
 }
 
 TEST_CASE("null means unknown where a key may be unknown, alone or as a group", "[config][read]") {
-  const auto config = read(with(R"("station":{"counter_height_mm":null,"top_combustible":null},
+  const auto config =
+      read_config(with(R"("station":{"counter_height_mm":null,"top_combustible":null},
       "oven":{"listed_clearance":null,"outer_mouth":{"shape":null}},"site":{"local_clearance":null},
       "trial":{"at":null},"cooks":[{"age_years":null}])"));
   REQUIRE(config.has_value());
@@ -66,7 +69,7 @@ TEST_CASE("null means unknown where a key may be unknown, alone or as a group", 
 
 TEST_CASE("cooks without a name get one that nobody has", "[config][read]") {
   const auto config =
-      read(with(R"("cooks":[{"name":"Cook 2"},{},{"name":"  "},{"name":" Anna "}])"));
+      read_config(with(R"("cooks":[{"name":"Cook 2"},{},{"name":"  "},{"name":" Anna "}])"));
   REQUIRE(config.has_value());
   CHECK(config->cooks[0].name == "Cook 2");
   CHECK(config->cooks[1].name == "Cook 3");
@@ -131,7 +134,7 @@ TEST_CASE("every fault is refused at its path", "[config][read]") {
   };
   for (const Bad& bad : cases) {
     CAPTURE(bad.json);
-    const auto config = read(bad.json);
+    const auto config = read_config(bad.json);
     REQUIRE_FALSE(config.has_value());
     CHECK(paths(config.error()) == bad.paths);
     for (const Problem& problem : config.error()) {
@@ -142,7 +145,7 @@ TEST_CASE("every fault is refused at its path", "[config][read]") {
 }
 
 TEST_CASE("all faults of a file are reported at once, in its order", "[config][read]") {
-  const auto config = read(with(R"("cooks":[{"stature_mm":3000,"hair":1},{"share":"all"}],
+  const auto config = read_config(with(R"("cooks":[{"stature_mm":3000,"hair":1},{"share":"all"}],
       "oven":{"widht_mm":1,"mass_kg":0},"view":7,"station":{"arrangement":"one_level",
       "counter_height_mm":900,"oven_base_height_mm":1000})"));
   REQUIRE_FALSE(config.has_value());
@@ -154,7 +157,7 @@ TEST_CASE("all faults of a file are reported at once, in its order", "[config][r
 
 TEST_CASE("a message names the value, the range and the unit", "[config][read]") {
   const auto message = [](const std::string& members) {
-    return sentence(read(with(members)).error().at(0));
+    return sentence(read_config(with(members)).error().at(0));
   };
   CHECK(message(R"("cooks":[{},{"stature_mm":3000}])") ==
         "cooks.1.stature_mm: 3000 mm is not allowed; give 800 to 2300 mm");
@@ -177,7 +180,7 @@ TEST_CASE("a refused value is never echoed whole", "[config][read]") {
         with("\"oven\":{\"kind\":\"" + long_text + "\"}"), with("\"view\":" + long_text),
         with("\"oven\":{\"width_mm\":1" + std::string(400, '0') + ".5}"),
         std::string(R"({"format":")") + long_text + "\"}"}) {
-    const auto config = read(json);
+    const auto config = read_config(json);
     REQUIRE_FALSE(config.has_value());
     for (const Problem& problem : config.error()) {
       CHECK(problem.given.size() <= 100);
@@ -188,7 +191,7 @@ TEST_CASE("a refused value is never echoed whole", "[config][read]") {
 
 TEST_CASE("hostile sizes are one clear refusal", "[config][read]") {
   const auto one = [](const std::string& json) {
-    const auto config = read(json);
+    const auto config = read_config(json);
     REQUIRE_FALSE(config.has_value());
     return config.error();
   };

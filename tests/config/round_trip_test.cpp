@@ -1,10 +1,10 @@
 #include <string>
 
 #include "catch_amalgamated.hpp"
-#include "engine/config/read.h"
 #include "engine/config/validate.h"
 #include "engine/share/link.h"
 #include "tests/support/random_config.h"
+#include "tests/support/read_config.h"
 #include "tests/support/sweep.h"
 
 using namespace hs;
@@ -15,7 +15,7 @@ TEST_CASE("what is written as JSON or as a link is read back the same", "[config
     const config::Config config = test::random_config(random);
     CAPTURE(i, config::config_json(config));
     REQUIRE(config::validate(config).empty());
-    const auto from_json = config::read(config::config_json(config));
+    const auto from_json = test::read_config(config::config_json(config));
     REQUIRE(from_json.has_value());
     REQUIRE(*from_json == config);
     const std::string link = share::to_link(config);

@@ -7,12 +7,12 @@
 #include <vector>
 
 #include "engine/base/text.h"
-#include "engine/config/read.h"
 #include "engine/config/setting.h"
 #include "engine/config/validate.h"
 #include "engine/evaluate/check.h"
 #include "engine/share/link.h"
 #include "engine/share/seal.h"
+#include "tests/support/read_config.h"
 
 namespace hs::test {
 
@@ -29,7 +29,7 @@ inline const char* broken_by_problems(const std::vector<Problem>& problems) {
 
 inline const char* broken_by_config(const config::Config& config) {
   if (!config::validate(config).empty()) return "read, but not valid";
-  const auto json = config::read(config::config_json(config));
+  const auto json = test::read_config(config::config_json(config));
   if (!json || !(*json == config)) return "JSON does not come back";
   const auto link = share::from_link(share::to_link(config));
   if (!link || !(*link == config)) return "the link does not come back";
@@ -38,7 +38,7 @@ inline const char* broken_by_config(const config::Config& config) {
 }
 
 inline const char* broken_by_json(std::string_view bytes) {
-  const auto config = config::read(bytes);
+  const auto config = test::read_config(bytes);
   return config ? broken_by_config(*config) : broken_by_problems(config.error());
 }
 

@@ -8,9 +8,9 @@
 #include "catch_amalgamated.hpp"
 #include "engine/base/number_text.h"
 #include "engine/config/fields.h"
-#include "engine/config/read.h"
 #include "engine/config/schema.h"
 #include "engine/share/link.h"
+#include "tests/support/read_config.h"
 
 using namespace hs;
 
@@ -48,7 +48,7 @@ TEST_CASE("published links mean what they meant", "[share][golden]") {
     CAPTURE(name);
     std::string link = file(std::string(name) + ".link");
     link.resize(link.find_last_not_of('\n') + 1);
-    const auto meant = config::read(file(std::string(name) + ".json"));
+    const auto meant = test::read_config(file(std::string(name) + ".json"));
     REQUIRE(meant.has_value());
     const auto config = share::from_link(link);
     REQUIRE(config.has_value());

@@ -6,7 +6,7 @@
 #include <string>
 
 #include "catch_amalgamated.hpp"
-#include "engine/config/read.h"
+#include "tests/support/read_config.h"
 #include "web/session/presets.h"
 
 using namespace hs;
@@ -207,7 +207,7 @@ TEST_CASE("every oven kind loads its own sizes and drops the other oven's height
     s.set_field(kBase, "1300 mm", Units::Inch);
     s.set_field("cooks.0.name", "Ana", Units::Inch);
     REQUIRE(s.load_oven(kind).empty());
-    const Result<config::Config> typical = config::read(file_of(preset));
+    const Result<config::Config> typical = test::read_config(file_of(preset));
     REQUIRE(typical.has_value());
     CHECK(s.config().oven == typical->oven);
     CHECK(s.config().cooks[0].name == "Ana");
@@ -223,7 +223,7 @@ TEST_CASE("every oven kind loads its own sizes and drops the other oven's height
 TEST_CASE("a preset's link opens to what its file says", "[session][brute]") {
   for (const Preset& preset : presets()) {
     INFO(preset.name);
-    const Result<config::Config> read = config::read(file_of(preset));
+    const Result<config::Config> read = test::read_config(file_of(preset));
     REQUIRE(read.has_value());
     Session s;
     REQUIRE(s.open_link(preset.link).empty());
