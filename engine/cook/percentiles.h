@@ -10,15 +10,6 @@ namespace hs::cook {
 // Share of a standard normal population below z, 0..1. By std::erfc, relative error about 1e-15.
 double normal_share_below(double z);
 
-// The z below which `share` (0..1, exclusive) of a standard normal population lies; minus or plus
-// infinity at or beyond 0 and 1. Acklam's rational approximation (relative error 1.2e-9) and one
-// Halley step: within 1e-12 for shares of 1e-10 and more. From memory; the tests check it against
-// printed quantiles and by its round trip.
-double normal_quantile(double share);
-
-// The value below which `percent` (0..100) of a normal population lies, in mean's unit.
-double normal_percentile(double mean, double sd, double percent);
-
 // Box-Cox power, median and coefficient of variation of one age (Cole's LMS method, as CDC uses).
 struct Lms {
   double l = 1, m = 0, s = 0;  // m in mm
@@ -26,8 +17,6 @@ struct Lms {
 
 // z = ((x / M)^L - 1) / (L S); ln(x / M) / S when L is 0. CDC 2000 growth charts. x > 0.
 double lms_z(const Lms& lms, double x_mm);
-// The stature with this z: M (1 + L S z)^(1 / L). Valid while 1 + L S z > 0.
-double lms_value(const Lms& lms, double z);
 
 enum class ChildSex : std::uint8_t { Boy, Girl };
 

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "catch_amalgamated.hpp"
+#include "tests/cook/quantiles.h"
 
 namespace {
 
@@ -10,6 +11,9 @@ using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 using namespace hs::cook;
 using hs::config::Build;
+using hs::test::lms_value;
+using hs::test::normal_percentile;
+using hs::test::normal_quantile;
 
 }  // namespace
 
