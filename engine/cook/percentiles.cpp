@@ -27,8 +27,20 @@ Lms between(const Lms& a, const Lms& b, double part) {
   return {a.l + (b.l - a.l) * part, a.m + (b.m - a.m) * part, a.s + (b.s - a.s) * part};
 }
 
-double survey_share_below(const SurveyGroup& group, double stature_mm) {
-  return normal_share_below((stature_mm - group.stature_mean_mm) / group.stature_sd_mm);
+// 0..100, of the survey's men, of its women, or of both half each.
+template <typename ShareBelow>
+double survey_percent(config::Build build, ShareBelow share_below) {
+  const double men = 100 * share_below(kSurveyMen), women = 100 * share_below(kSurveyWomen);
+  switch (build) {
+    case config::Build::AdultA:
+      return men;
+    case config::Build::AdultB:
+      return women;
+    case config::Build::Adult:
+    case config::Build::Child:
+      return 0.5 * (men + women);
+  }
+  return 0;
 }
 
 }  // namespace
@@ -68,18 +80,17 @@ double age_at_median(double stature_mm) {
 }
 
 double survey_percentile(config::Build build, double stature_mm) {
-  const double men = 100 * survey_share_below(kSurveyMen, stature_mm);
-  const double women = 100 * survey_share_below(kSurveyWomen, stature_mm);
-  switch (build) {
-    case config::Build::AdultA:
-      return men;
-    case config::Build::AdultB:
-      return women;
-    case config::Build::Adult:
-    case config::Build::Child:
-      return 0.5 * (men + women);
-  }
-  return 0;
+  return survey_percent(build, [stature_mm](const SurveyGroup& group) {
+    return normal_share_below((stature_mm - group.stature_mean_mm) / group.stature_sd_mm);
+  });
+}
+
+double survey_eye_percentile(config::Build build, double eye_mm) {
+  return survey_percent(build, [eye_mm](const SurveyGroup& group) {
+    // A least-squares line passes through the means, and what it leaves has its standard error.
+    const double sd_mm = std::hypot(group.eye.slope * group.stature_sd_mm, group.eye.see);
+    return normal_share_below((eye_mm - group.eye.at(group.stature_mean_mm)) / sd_mm);
+  });
 }
 
 ChildStature child_stature_check(double stature_mm, double age_years) {
@@ -90,6 +101,21 @@ ChildStature child_stature_check(double stature_mm, double age_years) {
   const auto outside = [](double p) { return p < 1 || p > 99; };
   result.unusual = outside(result.boys_percent) && outside(result.girls_percent);
   return result;
+}
+
+Standing standing_of(const config::Cook& cook) {
+  Standing standing;
+  if (cook.build == config::Build::Child) {
+    if (!cook.age_years) return standing;
+    const ChildStature child = child_stature_check(cook.stature_mm, *cook.age_years);
+    standing.stature_percent = 0.5 * (child.boys_percent + child.girls_percent);
+    return standing;
+  }
+  standing.stature_percent = survey_percentile(cook.build, cook.stature_mm);
+  if (cook.eye_height_mm && !cook.seated) {
+    standing.eye_percent = survey_eye_percentile(cook.build, *cook.eye_height_mm - cook.shoe_mm);
+  }
+  return standing;
 }
 
 }  // namespace hs::cook

@@ -2,6 +2,7 @@
 // Where a stature stands among people: normal percentiles, LMS percentiles, the survey, CDC 2000.
 
 #include <cstdint>
+#include <optional>
 
 #include "engine/config/config.h"
 
@@ -35,11 +36,23 @@ double age_at_median(double stature_mm);
 // men, half women. A child is compared with Adult.
 double survey_percentile(config::Build build, double stature_mm);
 
+// The same of a standing adult's eye height, barefoot: the survey's mean and standard deviation as
+// its line on stature and that line's standard error imply them.
+double survey_eye_percentile(config::Build build, double eye_mm);
+
 // Percentiles (0..100) of a child's stature for age, CDC 2000.
 struct ChildStature {
   double boys_percent = 0, girls_percent = 0;
   bool unusual = false;  // outside P1..P99 of boys and of girls: worth checking height and age
 };
 ChildStature child_stature_check(double stature_mm, double age_years);
+
+// Where a cook stands among people, 0..100: how many in 100 are shorter, and how many in 100 have
+// lower eyes. Adults: the survey. Children: CDC 2000 at their age, boys and girls half each.
+struct Standing {
+  std::optional<double> stature_percent;  // absent: a child whose age was taken from the stature
+  std::optional<double> eye_percent;      // only a standing adult's measured eye says anything new
+};
+Standing standing_of(const config::Cook& cook);
 
 }  // namespace hs::cook

@@ -128,6 +128,7 @@ CookResult cook_result(const config::Config& config, const Scene& scene, std::si
   const config::Cook& cook = config.cooks[index];
   CookResult result;
   result.body = scene.bodies[index];
+  result.standing = cook::standing_of(cook);
   result.young_child = young_child(cook, result.body);
   result.ceiling_floor_mm = height::floor_ceiling_mm(result.body.elbow.value_mm);
   const config::Station& station = config.station;

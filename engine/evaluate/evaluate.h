@@ -12,6 +12,7 @@
 #include "engine/clearance/clearance.h"
 #include "engine/config/config.h"
 #include "engine/cook/body.h"
+#include "engine/cook/percentiles.h"
 #include "engine/height/height.h"
 #include "engine/oven/oven.h"
 #include "engine/reach/reach.h"
@@ -49,6 +50,7 @@ struct Stoop {
 
 struct CookResult {
   cook::Body body;
+  cook::Standing standing;
   bool at_oven = false, at_prep = false;
   bool young_child = false;  // works at a low table of their own
   // At the oven; meaningless unless at_oven.

@@ -66,6 +66,9 @@ std::vector<Cited> cited_sources(const config::Config& config, const evaluate::E
         cite_rule(all, "cook.seated");
         break;
     }
+    if (cook.standing.stature_percent) {
+      cite_rule(all, cook.body.child ? "cook.stature_for_age" : "cook.taller_than");
+    }
   }
   if (e.fits_adults_share) cite_rule(all, "height.fits_adults");
   for (const rules::Caution& caution : rules::cautions()) {

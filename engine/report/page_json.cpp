@@ -16,7 +16,8 @@ namespace {
 constexpr std::string_view kAlwaysExplained[] = {
     "reach.feet_line",   "height.sensitivity",  "height.fits_adults", "height.compromise",
     "height.full_view",  "height.hand_ceiling", "height.dough_band",  "cook.survey_adult",
-    "cook.survey_child", "cook.seated",         "cook.child_table",   "reach.prep_depth"};
+    "cook.survey_child", "cook.taller_than",    "cook.seated",        "cook.child_table",
+    "reach.prep_depth"};
 
 // Which section a finding stands in.
 std::string_view section_of(std::string_view rule) {
@@ -164,7 +165,9 @@ std::vector<Section> sections(const Page& page) {
   std::vector<Section> all;
   all.push_back({"people", "People",
                  "Heights above the ground at each cook's feet, in shoes. Two people in three are "
-                 "within one standard error of an estimate.",
+                 "within one standard error of an estimate. Adults stand among those of the US "
+                 "Army survey 2012, children among those of their age in the CDC growth charts "
+                 "2000, both barefoot.",
                  people_tables(page), finding_items(page, "people")});
   all.push_back({"findings",
                  "What to mind",

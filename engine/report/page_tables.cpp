@@ -158,17 +158,44 @@ Table dough_table(const Page& page) {
   return table;
 }
 
+// "62 in 100 of the survey's men"; with a measured eye also "eye above 55". Never 0 or 100: nobody
+// is taller than nobody or everybody by a bell curve.
+std::string taller_than(const config::Cook& cook, const cook::Standing& standing) {
+  if (!standing.stature_percent) return kNone;
+  const auto whole = [](double percent) {
+    return trimmed(std::clamp(std::round(percent), 1.0, 99.0), 0);
+  };
+  std::string text = whole(*standing.stature_percent) + " in 100 ";
+  switch (cook.build) {
+    case config::Build::Adult:
+      text += "adults of the survey";
+      break;
+    case config::Build::AdultA:
+      text += "of the survey's men";
+      break;
+    case config::Build::AdultB:
+      text += "of the survey's women";
+      break;
+    case config::Build::Child:
+      text += "children of this age";
+      break;
+  }
+  if (standing.eye_percent) text += "; eye above " + whole(*standing.eye_percent) + " in 100";
+  return text;
+}
+
 }  // namespace
 
 std::vector<Table> people_tables(const Page& page) {
   Table heights{"Heights in shoes, with one standard error",
-                {"Cook", "Eye", "Elbow", "Shoulder", "Known by"},
+                {"Cook", "Eye", "Elbow", "Shoulder", "Known by", "Taller than"},
                 {}};
   for (std::size_t i = 0; i < page.evaluation.cooks.size(); ++i) {
     const cook::Body& body = page.evaluation.cooks[i].body;
     heights.rows.push_back({page.cook_name(i), with_error(page, body.eye),
                             with_error(page, body.elbow), with_error(page, body.shoulder),
-                            known_by(body)});
+                            known_by(body),
+                            taller_than(page.config.cooks[i], page.evaluation.cooks[i].standing)});
   }
   return {heights, sight_table(page), hands_table(page), dough_table(page)};
 }

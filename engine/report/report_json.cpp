@@ -302,6 +302,8 @@ void put_cook(JsonWriter& out, const config::Cook& who, const evaluate::CookResu
   put_mm(out, "elbow", error_of(body.elbow));
   put_mm(out, "shoulder", error_of(body.shoulder));
   out.end_object();
+  put_number(out, "taller_than_percent", cook.standing.stature_percent, 0);
+  put_number(out, "eye_above_percent", cook.standing.eye_percent, 0);
   put_seen(out, "upright", cook.at_oven, cook.watching);
   put_seen(out, "working", cook.at_oven, cook.working);
   out.key("full_view");

@@ -57,6 +57,26 @@ inline constexpr RuleRow kCookRows[] = {
      .fail = "",
      .unknown = "",
      .inputs = "cook.survey_adult"},
+    {.id = "cook.taller_than",
+     .title = "Taller than so many in 100",
+     .unit = Unit::None,
+     .harm = Harm::Note,
+     .measures = "",
+     .against = "",
+     .source = "ansur2",
+     .clause = "stature and eye height, mean and standard deviation",
+     .basis = Basis::Seen,
+     .words = "Barefoot stature against a bell curve with the mean and the standard deviation of "
+              "the survey's men, of its women, or of both half each: within 2 in 100 of the people "
+              "themselves. A measured eye, less the shoe, likewise. Soldiers of 17 to 58 years: "
+              "old people are shorter. Children are held against the growth chart at their age, "
+              "boys and girls half each (US Centers for Disease Control and Prevention, 2000).",
+     .ok = "",
+     .warn = "",
+     .fail = "",
+     .unknown = "",
+     .inputs = "cook.survey_adult cook.survey_child",
+     .finding = false},
     {.id = "cook.survey_child",
      .title = "Child's eye and elbow, estimated",
      .unit = Unit::Length,

@@ -122,6 +122,32 @@ TEST_CASE("survey percentiles meet the survey's own sample percentiles", "[cook]
   CHECK(both < survey_percentile(Build::AdultB, 1700));
 }
 
+TEST_CASE("eye percentiles meet the survey's own sample percentiles", "[cook][source]") {
+  // US Army survey 2012, sample P5, P50 and P95 of standing eye height; a normal curve is within 2.
+  CHECK_THAT(survey_eye_percentile(Build::AdultA, 1536), WithinAbs(5, 2));
+  CHECK_THAT(survey_eye_percentile(Build::AdultA, 1640), WithinAbs(50, 2));
+  CHECK_THAT(survey_eye_percentile(Build::AdultA, 1753), WithinAbs(95, 2));
+  CHECK_THAT(survey_eye_percentile(Build::AdultB, 1421), WithinAbs(5, 2));
+  CHECK_THAT(survey_eye_percentile(Build::AdultB, 1517), WithinAbs(50, 2));
+  CHECK_THAT(survey_eye_percentile(Build::AdultB, 1626), WithinAbs(95, 2));
+}
+
+TEST_CASE("a cook's standing is told only where something is known", "[cook]") {
+  hs::config::Cook cook{.name = "A", .stature_mm = 1755, .build = Build::AdultA};
+  CHECK(standing_of(cook).stature_percent == survey_percentile(Build::AdultA, 1755));
+  CHECK_FALSE(standing_of(cook).eye_percent);  // an estimated eye says what the stature says
+  cook.eye_height_mm = 1665;
+  cook.shoe_mm = 25;
+  CHECK(standing_of(cook).eye_percent == survey_eye_percentile(Build::AdultA, 1640));
+  cook.seated = true;
+  CHECK_FALSE(standing_of(cook).eye_percent);
+  cook = {.name = "A", .stature_mm = 1156.6, .build = Build::Child};
+  CHECK_FALSE(standing_of(cook).stature_percent);  // its age would be taken from its stature
+  cook.age_years = 72.5 / 12;
+  const ChildStature child = child_stature_check(1156.6, 72.5 / 12);
+  CHECK(standing_of(cook).stature_percent == 0.5 * (child.boys_percent + child.girls_percent));
+}
+
 TEST_CASE("a child's stature is questioned only when neither boys nor girls are like it",
           "[cook][source]") {
   // CDC 2000, boys of 72.5 months: P5 107.31, P50 115.66, P95 123.93 cm.

@@ -31,6 +31,7 @@ inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) 
   ana.body.elbow = {1126.2, 16.5, Basis::SurveyAdult};
   ana.body.shoulder = {1460, 16.2, Basis::SurveyAdult};
   ana.body.toes_mm = 130;
+  ana.standing = {74.6, {}};
   ana.at_oven = ana.at_prep = true;
   ana.watching = {.eye = {0, 700, 435},
                   .floor_share = 0.7012,
@@ -57,6 +58,7 @@ inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) 
   ben.body.eye = {1520, 8, Basis::SurveyAdult};
   ben.body.elbow = {1030, 0, Basis::Measured};
   ben.body.shoulder = {1330, 14, Basis::SurveyAdult};
+  ben.standing = {19.2, {}};
   ben.at_prep = true;
   ben.nearest_standoff_mm = 230;
   ben.prep_offset_mm = 120;

@@ -106,6 +106,30 @@ TEST_CASE("estimates show their error and measured heights do not", "[report][pa
   CHECK(heights.at(1).at(4) == "eye estimated, adult survey; elbow measured");
 }
 
+TEST_CASE("each cook is told how many they are taller than, among whom", "[report][page]") {
+  config::Config config;
+  config.cooks = {{.name = "Ana", .stature_mm = 1626, .build = config::Build::AdultB},
+                  {.name = "Ben", .stature_mm = 2250, .build = config::Build::AdultA},
+                  {.name = "Cleo", .stature_mm = 1150, .build = config::Build::Child},
+                  {.name = "Dov", .stature_mm = 1150, .build = config::Build::Child},
+                  {.name = "Eve", .stature_mm = 1750, .build = config::Build::AdultA}};
+  config.cooks[3].age_years = 6;
+  // The mean eye of the survey's men, 1642.4 mm, in 25 mm shoes.
+  config.cooks[4].eye_height_mm = 1667.4;
+  const json page =
+      json::parse(report::page_json(config, evaluate::evaluate(config), Units::Millimetre));
+  const json& people = section(page, "people").at("tables").at(0);
+  CHECK(people.at("columns").at(5) == "Taller than");
+  const json& rows = people.at("rows");
+  CHECK(rows.at(0).at(5) == "48 in 100 of the survey's women");
+  CHECK(rows.at(1).at(5) == "99 in 100 of the survey's men");
+  CHECK(rows.at(2).at(5) == "\u2014");  // the age was taken from the height
+  CHECK(rows.at(3).at(5).get<std::string>().ends_with(" in 100 children of this age"));
+  CHECK(rows.at(4).at(5) == "46 in 100 of the survey's men; eye above 50 in 100");
+  CHECK(page.at("why").at("cook.taller_than").at("clause") ==
+        "stature and eye height, mean and standard deviation");
+}
+
 TEST_CASE("the inputs behind a number name the field that changes them", "[report][page]") {
   const json page = built(Units::Millimetre);
   const json& inputs = page.at("why").at("height.hand_ceiling").at("inputs");
