@@ -14,10 +14,10 @@ namespace {
 
 // Numbers that stand on the page without a finding of their own, and their rules.
 constexpr std::string_view kAlwaysExplained[] = {
-    "reach.feet_line",   "height.sensitivity",  "height.fits_adults", "height.compromise",
-    "height.full_view",  "height.hand_ceiling", "height.dough_band",  "cook.survey_adult",
-    "cook.survey_child", "cook.taller_than",    "cook.seated",        "cook.child_table",
-    "reach.prep_depth"};
+    "reach.feet_line",   "height.sensitivity",  "height.fits_adults",  "height.compromise",
+    "height.full_view",  "height.hand_ceiling", "height.dough_band",   "cook.survey_adult",
+    "cook.survey_child", "cook.taller_than",    "cook.shoe_allowance", "cook.seated",
+    "cook.child_table",  "reach.prep_depth"};
 
 // Which section a finding stands in.
 std::string_view section_of(std::string_view rule) {
