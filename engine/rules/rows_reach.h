@@ -5,6 +5,11 @@
 
 namespace hs::rules {
 
+// What knees need beside height; nobody is asked for these two, so each sentence says them.
+#define KNEE_DEPTH_AND_WIDTH                                                                      \
+  "need depth, 8 in (205 mm) at 27 in (685 mm) above the ground and 11 in (280 mm) at 9 in (230 " \
+  "mm), and 30 in (760 mm) of width (ADA 2010, 306.3.2 to 306.3.5): measure both."
+
 inline constexpr RuleRow kReachRows[] = {
     {.id = "reach.nearest_standoff",
      .title = "How near a body can stand",
@@ -212,13 +217,13 @@ inline constexpr RuleRow kReachRows[] = {
      .words = "Free height of 685 mm (27 in), at least 205 mm (8 in) deep there and 280 mm (11 in) "
               "deep at 230 mm (9 in) above the ground, 760 mm (30 in) wide. Measurements of "
               "wheelchair users say that even this is tight for most.",
-     .ok = "{cook}'s knees have {measured} of height under the counter.",
-     .warn =
-         "{cook}'s knees have {measured} of height under the counter; 27 in (685 mm) is the least.",
+     .ok = "{cook}'s knees have {measured} of height under the counter. They "
+           "also " KNEE_DEPTH_AND_WIDTH,
+     .warn = "",
      .fail = "{cook}'s knees do not fit: {measured} under the counter, and 27 in (685 mm) is the "
-             "least.",
+             "least. They also " KNEE_DEPTH_AND_WIDTH,
      .unknown = "Nobody has said how high the free space under {cook}'s counter is; 27 in (685 mm) "
-                "is the least.",
+                "is the least. Knees also " KNEE_DEPTH_AND_WIDTH,
      .inputs = "reach.knee_room"},
     {.id = "reach.seated_counter",
      .title = "Counter for a seated cook",
@@ -239,5 +244,7 @@ inline constexpr RuleRow kReachRows[] = {
      .unknown = "",
      .inputs = "reach.seated_reach height.dough_band"},
 };
+
+#undef KNEE_DEPTH_AND_WIDTH
 
 }  // namespace hs::rules

@@ -1,8 +1,11 @@
+#include <algorithm>
+#include <optional>
 #include <string>
 #include <string_view>
 
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/evaluate.h"
+#include "engine/reach/reach.h"
 #include "engine/report/summary.h"
 #include "engine/rules/rules.h"
 #include "tests/report/hand_built.h"
@@ -140,6 +143,30 @@ TEST_CASE("an unknown rule says nothing and a verdict without words says its tit
   CHECK(said({"height.no_such_rule", Verdict::Fail, {}, {}, {}, {}, {}}, Units::Inch).empty());
   CHECK(said({"sight.gaze", Verdict::Unknown, 0, {}, {}, {}, {}}, Units::Inch) ==
         "How steeply the cook looks down: not known.");
+}
+
+TEST_CASE("knee room says the depth and width that nobody is asked for, with their source",
+          "[report][sentence][source]") {
+  // ADA 2010, 306.3.2 to 306.3.5: depth at least 205 mm at 685 mm and 280 mm at 230 mm, 760 wide.
+  CHECK(reach::knee_depth_mm(685) == 205);
+  CHECK(reach::knee_depth_mm(230) == 280);
+  config::Config config;
+  config.cooks[0].seated = true;
+  const std::optional<double> heights_mm[] = {std::nullopt, 600.0, 700.0};
+  for (const std::optional<double>& knee_mm : heights_mm) {
+    config.station.knee_height_mm = knee_mm;
+    const evaluate::Evaluation e = evaluate::evaluate(config);
+    const auto at = std::find_if(e.findings.begin(), e.findings.end(), [](const Finding& finding) {
+      return finding.rule == "reach.knee_room";
+    });
+    REQUIRE(at != e.findings.end());
+    const std::string text = report::sentence(*at, config, e, Units::Millimetre);
+    CAPTURE(text);
+    for (const char* told : {"8 in (205 mm) at 27 in (685 mm)", "11 in (280 mm) at 9 in (230 mm)",
+                             "30 in (760 mm) of width", "(ADA 2010, 306.3.2 to 306.3.5)"}) {
+      CHECK(text.find(told) != std::string::npos);
+    }
+  }
 }
 
 TEST_CASE("every finding of real households is a whole sentence", "[report][sentence][evaluate]") {
