@@ -44,8 +44,9 @@ constexpr std::string_view kHelp =
     "  hearthsight rules                                     every rule and source, JSON\n"
     "  hearthsight --help | --version\n"
     "\n"
-    "FILE may be '-' for stdin. VALUE is a JSON scalar, a word, or a length such as 42 1/2 in,\n"
-    "3' 6 1/2\" or 1080 mm; a bare number is mm; null clears a value that may be left out.\n"
+    "FILE may be '-' for stdin. VALUE is JSON, a word, or a length such as 42 1/2 in, 3' 6 1/2\"\n"
+    "or 1080 mm; a bare number is mm; null clears a value that may be left out. A group takes a\n"
+    "JSON object and becomes what it says: --set oven.listed_clearance='{\"side_mm\":\"10 in\"}'\n"
     "Exit 0: done. 2: bad input, named on stderr. 1: internal fault.\n";
 
 struct Outcome {

@@ -16,6 +16,8 @@ bool is_group(std::string_view path) {
                      [&](const Field& field) { return is_under(field.path, path); });
 }
 
+bool is_list(std::string_view path) { return is_group(std::string(path) + "[]"); }
+
 bool may_be_null(std::string_view group) {
   if (group.find('.') == std::string_view::npos) return false;
   bool any = false;
@@ -27,10 +29,12 @@ bool may_be_null(std::string_view group) {
   return any;
 }
 
-void clear_group(Config& config, std::string_view group) {
+void reset_group(Config& config, std::string_view group, std::size_t cook) {
   for (const Field& field : fields()) {
-    if (is_under(field.path, group)) field.set(config, 0, Value{});
+    if (!is_under(field.path, group)) continue;
+    field.set(config, cook, field.absent == Absent::Derived ? Value{} : default_value(field));
   }
+  if (is_under("cooks[].name", group)) config.cooks[cook].name.clear();
 }
 
 std::string known_keys_text(std::string_view path) {

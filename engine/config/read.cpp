@@ -14,9 +14,6 @@ namespace {
 
 constexpr std::string_view kFormat = "format";
 
-// Is `path` a list whose items have fields in them ("cooks")?
-bool is_list(std::string_view path) { return is_group(std::string(path) + "[]"); }
-
 std::string joined(const std::string& group, std::string_view key) {
   return group.empty() ? std::string(key) : group + "." + std::string(key);
 }
@@ -37,7 +34,6 @@ class FieldReader {
     }
   }
 
- private:
   void member(const std::string& table_path, const std::string& path, std::size_t cook,
               const Node& node) {
     const Field* field = find_field(table_path);
@@ -55,6 +51,7 @@ class FieldReader {
     }
   }
 
+ private:
   void value(const Field& field, const std::string& path, std::size_t cook, const Node& node) {
     const Result<Value> read = value_from_node(field, path, node);
     if (read) {
@@ -134,6 +131,11 @@ Reading read_fields(std::string_view json, const Migration& migration) {
   out.problems.insert(out.problems.end(), migrated.problems.begin(), migrated.problems.end());
   if (migrated.readable) FieldReader(out).object("", "", 0, parsed.root);
   return out;
+}
+
+void read_member(Reading& into, const std::string& table_path, const std::string& path,
+                 std::size_t cook, const Node& node) {
+  FieldReader(into).member(table_path, path, cook, node);
 }
 
 std::vector<Problem> validate_read(const Reading& reading) {

@@ -6,6 +6,7 @@
 // leaves out what equals its default; what was written is read back the same. Whole texts are read
 // by evaluate::read(), which also knows the oven.
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,6 +14,7 @@
 #include "engine/base/result.h"
 #include "engine/config/config.h"
 #include "engine/config/migrate.h"
+#include "engine/config/tree.h"
 
 namespace hs::config {
 
@@ -23,6 +25,12 @@ struct Reading {
   std::vector<Problem> problems;
 };
 Reading read_fields(std::string_view json, const Migration& migration = current_migration());
+
+// One member of a config file read into a Config that is there: a value, a group or the list of
+// cooks. `table_path` is how the field table writes it ("cooks[]"), `path` how a message does
+// ("cooks.1"). Members that the node leaves out keep what they have; a cook's name may stay empty.
+void read_member(Reading& into, const std::string& table_path, const std::string& path,
+                 std::size_t cook, const Node& node);
 
 // validate() for a Config that was read with problems: what only follows from a field that could
 // not be read is left out.

@@ -6,6 +6,8 @@
 #include "engine/base/text.h"
 #include "engine/config/json.h"
 #include "engine/config/keys.h"
+#include "engine/config/migrate.h"
+#include "engine/config/read.h"
 #include "engine/config/validate.h"
 
 namespace hs::config {
@@ -197,35 +199,91 @@ std::vector<Problem> set_field(Config& config, const Field& field, std::size_t c
   return problems;
 }
 
+namespace {
+
+// `{"side_mm":...}` for "oven.listed_clearance": the first number of the group.
+std::string example_of(std::string_view group) {
+  for (const Field& field : fields()) {
+    if (!is_under(field.path, group) || !is_number(field.quantity)) continue;
+    if (field.path.size() != group.size() + 1 + key_of(field).size()) continue;  // nested deeper
+    return "{\"" + std::string(key_of(field)) + "\":...}";
+  }
+  return "{...}";
+}
+
+std::string allowed_json(std::string_view table_path) {
+  if (is_list(table_path)) {
+    return "a JSON list such as [" + example_of(std::string(table_path) + "[]") + "]";
+  }
+  return "a JSON object such as " + example_of(table_path) +
+         (may_be_null(table_path) ? ", null" : "") + ", or one of its members by name";
+}
+
+// A group or the list of cooks, as a file with this text in its place would give it.
+std::vector<Problem> set_group(Config& config, const std::string& table_path,
+                               const std::string& path, std::size_t cook, std::string_view text) {
+  Parsed parsed = parse_json(text);
+  const std::string_view ends = trimmed_ends(text);
+  const bool meant_as_json = ends.starts_with('{') || ends.starts_with('[');
+  if (!parsed.complete && !meant_as_json) {
+    return {
+        {path, ends.empty() ? "nothing" : "\"" + shortened(ends) + "\"", allowed_json(table_path)}};
+  }
+  if (!parsed.problems.empty()) {
+    for (Problem& problem : parsed.problems) {
+      problem.path = problem.path.empty() ? path : path + "." + problem.path;
+      if (!parsed.complete) problem.allowed += "; here " + allowed_json(table_path);
+    }
+    return std::move(parsed.problems);
+  }
+  const Node::Kind kind = parsed.root.kind;
+  const bool null = kind == Node::Kind::Null && may_be_null(table_path);
+  const bool fits = is_list(table_path) ? kind == Node::Kind::List : kind == Node::Kind::Object;
+  if (!fits && !null) return {{path, shown(parsed.root), allowed_json(table_path)}};
+  Reading next{config, {}};
+  if (cook == next.config.cooks.size()) next.config.cooks.push_back(Cook{});
+  if (!is_list(table_path)) reset_group(next.config, table_path, cook);
+  read_member(next, table_path, path, cook, parsed.root);
+  if (!next.problems.empty()) return capped(std::move(next.problems));
+  std::string& name = next.config.cooks[cook].name;
+  if (name.empty()) name = free_cook_name(next.config, cook);
+  config = std::move(next.config);
+  return {};
+}
+
+std::vector<Problem> unknown_key(std::string_view path) {
+  return {{shortened(path, 80), "an unknown key", known_keys_text(path)}};
+}
+
+}  // namespace
+
 std::vector<Problem> apply_setting(Config& config, std::string_view path, std::string_view text) {
-  const std::string shown_path = shortened(path, 80);
-  const Field* field = nullptr;
+  if (path == "format") {
+    return {{"format", "a setting",
+             "it in the file itself, as \"" + format_name(kFormatVersion) + "\""}};
+  }
+  const Field* field = find_field(path);
+  std::string group;  // the field table's name for a group or list
   std::size_t cook = 0;
   if (is_under(path, kCooks)) {
     const std::string_view rest = path.substr(kCooks.size() + 1);
     const std::size_t dot = rest.find('.');
     const auto index = index_from(rest.substr(0, dot));
-    field = find_field(path);
-    if (field == nullptr || !index) {
-      return {{shown_path, "an unknown key", known_keys_text(path)}};
-    }
+    if (dot == std::string_view::npos) group = std::string(kCooks) + "[]";
+    if ((field == nullptr && group.empty()) || !index) return unknown_key(path);
     cook = *index;
     const std::size_t most = std::min(config.cooks.size(), kMaxCooks - 1);
     if (cook > most) {
-      return {{shown_path, "cook " + std::to_string(cook), "cook 0 to " + std::to_string(most)}};
+      return {{shortened(path, 80), "cook " + std::to_string(cook),
+               "cook 0 to " + std::to_string(most)}};
     }
-  } else {
-    field = find_field(path);
-    if (field != nullptr && field->group == Group::Cook) field = nullptr;  // "cooks[].share"
-    if (field == nullptr && text == "null" && may_be_null(path)) {
-      clear_group(config, path);
-      return {};
-    }
-    if (field == nullptr && is_group(path)) {
-      return {{shown_path, shortened(text), "one of its members by name"}};
-    }
-    if (field == nullptr) return {{shown_path, "an unknown key", known_keys_text(path)}};
+  } else if (path.find('[') != std::string_view::npos) {
+    return unknown_key(path);  // "cooks[].share" is the table's spelling, not a cook's
+  } else if (field == nullptr && (is_group(path) || is_list(path))) {
+    group = path;
   }
+  if (!group.empty()) return set_group(config, group, std::string(path), cook, text);
+  if (field == nullptr) return unknown_key(path);
   const Result<Value> value = value_from_setting(*field, path_of(*field, cook), text);
   if (!value) return value.error();
   if (field->group == Group::Cook && cook == config.cooks.size()) add_cook(config);

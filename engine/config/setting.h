@@ -30,9 +30,12 @@ Result<Value> value_from_text(const Field& field, const std::string& path, std::
 std::vector<Problem> set_field(Config& config, const Field& field, std::size_t cook,
                                std::string_view text, Unit bare);
 
-// For --set key.path=value: `text` is a JSON scalar, a length text or a plain word; "null" clears a
-// field or a group that may be absent. "cooks.N." with N one past the last adds a cook. Judges the
-// field alone: several settings may only make sense together, so validate() comes after the last.
+// For --set key.path=value: `text` is JSON, a length text or a plain word; "null" clears a field or
+// a group that may be absent. A group ("oven.listed_clearance", "cooks.1") or the list "cooks"
+// takes JSON and becomes what a file with that text there would give: members left out have their
+// defaults. "cooks.N" with N one past the last adds a cook. With problems the Config is left as it
+// was. Judges the fields alone: several settings may only make sense together, so validate() comes
+// after the last.
 std::vector<Problem> apply_setting(Config& config, std::string_view path, std::string_view text);
 
 // Adds a default cook with a free name; false at the most cooks there may be.

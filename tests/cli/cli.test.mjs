@@ -41,6 +41,15 @@ test('a setting changes what is evaluated as the same member of the file would',
   assert.notEqual(set.stdout, run(['evaluate', '-'], config()).stdout);
 });
 
+test('a group set by JSON is the same member of the file', () => {
+  const set = run(['evaluate', '-', '--set', 'oven.listed_clearance={"side_mm":25}', '--set', 'cooks=[{"name":"Bo"}]'], config());
+  const written = run(['evaluate', '-'], config({ cooks: [{ name: 'Bo' }], oven: { listed_clearance: { side_mm: 25 } } }));
+  assert.equal(set.status, 0, set.stderr);
+  assert.equal(set.stdout, written.stdout);
+  const cleared = run(['evaluate', '-', '--set', 'oven.listed_clearance=null'], config({ oven: { listed_clearance: { side_mm: 25 } } }));
+  assert.equal(cleared.stdout, run(['evaluate', '-'], config()).stdout);
+});
+
 test('a link and the config it came from are exchanged exactly', () => {
   const given = config({
     title: 'Garden \u00bd', cooks: [{ name: 'Anna', stature_mm: 1650.5 }, { name: 'Bo', seated: true }],
@@ -162,6 +171,9 @@ const badCalls = [
   [['evaluate', '-', '--set'], '--set'],
   [['evaluate', '-', '--set', 'title'], '--set'],
   [['evaluate', '-', '--set', 'oven.width_mm=1'], 'oven.width_mm'],
+  [['evaluate', '-', '--set', 'oven.listed_clearance={side_mm:25}'], 'oven.listed_clearance: broken JSON'],
+  [['evaluate', '-', '--set', 'oven.listed_clearance={"sides_mm":25}'], 'oven.listed_clearance.sides_mm'],
+  [['evaluate', '-', '--set', 'format=x'], 'in the file itself'],
   [['evaluate', '-', '--set', 'cooks.0.height_mm=1700'], 'cooks.0.height_mm'],
   [['evaluate', '-', '--set', 'cooks.7.share=1'], 'cooks.7.share'],
   [['from-link'], 'from-link'],

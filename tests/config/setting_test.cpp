@@ -62,6 +62,82 @@ TEST_CASE("a setting one past the last cook adds one, up to twelve", "[config][s
   CHECK(two.cooks.size() == 1);
 }
 
+TEST_CASE("a group takes JSON and becomes what a file with it there would give",
+          "[config][setting]") {
+  Config config;
+  config.oven.listed_clearance.back_mm = 200;
+  CHECK(apply(config, "oven.listed_clearance", R"({"side_mm":"10 in","on_combustible":false})")
+            .empty());
+  CHECK(config.oven.listed_clearance.side_mm == 254);
+  CHECK(config.oven.listed_clearance.on_combustible == false);
+  CHECK_FALSE(config.oven.listed_clearance.back_mm);  // left out: not known
+  CHECK(apply(config, "oven.listed_clearance", "null").empty());
+  CHECK(config.oven.listed_clearance == Clearance{});
+
+  config.oven.depth_mm = 900;
+  CHECK(apply(config, "oven", R"( {"width_mm":700,"outer_mouth":{"width_mm":600}} )").empty());
+  Oven oven;
+  oven.width_mm = 700;
+  oven.outer_mouth.width_mm = 600;
+  CHECK(config.oven == oven);
+
+  CHECK(apply(config, "cooks", R"([{"name":"Ana"},{"stature_mm":1600}])").empty());
+  REQUIRE(config.cooks.size() == 2);
+  CHECK(config.cooks[1].name == "Cook 2");
+  CHECK(apply(config, "cooks.0", R"({"seated":true})").empty());
+  CHECK(config.cooks[0] == Cook{.name = "Cook 1", .seated = true});
+  CHECK(apply(config, "cooks.2", R"({"name":"Bo","at":"prep"})").empty());
+  REQUIRE(config.cooks.size() == 3);
+  CHECK(config.cooks[2] == Cook{.name = "Bo", .at = At::Prep});
+}
+
+TEST_CASE("a bad group is refused where it is wrong, with what it takes", "[config][setting]") {
+  struct Row {
+    const char* path;
+    const char* text;
+    const char* sentence;
+  };
+  const Row rows[] = {
+      {"oven.listed_clearance", "{side_mm:25}",
+       "oven.listed_clearance: broken JSON near side_mm (line 1, column 2) is not allowed; give "
+       "JSON text; here a JSON object such as {\"side_mm\":...}, null, or one of its members by "
+       "name"},
+      {"oven.listed_clearance", "close",
+       "oven.listed_clearance: \"close\" is not allowed; give a JSON object such as "
+       "{\"side_mm\":...}, null, or one of its members by name"},
+      {"oven.listed_clearance", "",
+       "oven.listed_clearance: nothing is not allowed; give a JSON object such as "
+       "{\"side_mm\":...}, null, or one of its members by name"},
+      {"oven.listed_clearance", R"({"sid_mm":25})",
+       "oven.listed_clearance.sid_mm: an unknown key is not allowed; give one of the known keys; "
+       "did you mean oven.listed_clearance.side_mm?"},
+      {"oven.listed_clearance", R"({"side_mm":25,"side_mm":30})",
+       "oven.listed_clearance.side_mm: the same key twice is not allowed; give each key once"},
+      {"oven.listed_clearance", R"({"side_mm":-5})",
+       "oven.listed_clearance.side_mm: -5 mm is not allowed; give 0 to 5000 mm, or leave it out"},
+      {"oven", "null",
+       "oven: null is not allowed; give a JSON object such as {\"width_mm\":...}, or one of its "
+       "members by name"},
+      {"cooks.0", "[]",
+       "cooks.0: a list is not allowed; give a JSON object such as {\"stature_mm\":...}, or one of "
+       "its members by name"},
+      {"cooks", "{}",
+       "cooks: an object is not allowed; give a JSON list such as [{\"stature_mm\":...}]"},
+      {"cooks", "[]", "cooks: 0 cooks is not allowed; give a list of 1 to 12 cooks"},
+      {"cooks.1", R"({"share":5})", "cooks.1.share: 5 is not allowed; give 0 to 1"},
+      {"format", "x",
+       "format: a setting is not allowed; give it in the file itself, as \"hearthsight/1\""},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.path, row.text);
+    Config config;
+    const auto problems = apply(config, row.path, row.text);
+    REQUIRE(problems.size() == 1);
+    CHECK(sentence(problems[0]) == row.sentence);
+    CHECK(config == Config{});
+  }
+}
+
 TEST_CASE("a bad setting is refused at its path and changes nothing", "[config][setting]") {
   struct Row {
     const char* path;
