@@ -13,6 +13,10 @@
 
 namespace hs::clearance {
 
+// Children and pets stay this far from the hot oven: 3 ft, NFPA and US Fire Administration, outdoor
+// cooking safety tips, second hand (rules::cautions, "caution.child_free_zone").
+inline constexpr double kChildFree_mm = 914;
+
 enum class Side : std::uint8_t { Left, Right, Back, Above, Front, Below };
 enum class From : std::uint8_t { Unknown, Listed, Local };
 

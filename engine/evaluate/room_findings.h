@@ -11,8 +11,8 @@
 
 namespace hs::evaluate {
 
-// Child-free zone of 3 ft (NFPA, second hand) and an 18 in standing place beside it.
-inline constexpr double kChildRun_mm = 914 + 460;
+// The child-free zone and an 18 in standing place beside it.
+inline constexpr double kChildRun_mm = clearance::kChildFree_mm + 460;
 
 // Compared at the quantum of a length, so that the last bit never decides a verdict.
 inline constexpr double kTolerance = 0.05;

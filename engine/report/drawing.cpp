@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 #include "engine/base/quantity.h"
 
@@ -125,6 +126,18 @@ void hatch_lines(std::span<const Spot> polygon, double spacing_mm, double angle_
       }
     }
   }
+}
+
+std::vector<Spot> ellipse(Spot middle, double half_width_mm, double half_height_mm) {
+  constexpr int kRound = 48;
+  std::vector<Spot> points;
+  points.reserve(kRound);
+  for (int i = 0; i < kRound; ++i) {
+    const double turn = 2 * std::numbers::pi * i / kRound;
+    points.push_back({middle.x_mm + half_width_mm * std::cos(turn),
+                      middle.y_mm + half_height_mm * std::sin(turn)});
+  }
+  return points;
 }
 
 std::vector<Spot> smooth_closed(std::span<const Spot> through, int steps) {

@@ -102,6 +102,9 @@ class Drawing {
 void hatch_lines(std::span<const Spot> polygon, double spacing_mm, double angle_deg,
                  std::vector<Spot>& ends);
 
+// An ellipse as a polygon, anticlockwise from its rightmost point.
+std::vector<Spot> ellipse(Spot middle, double half_width_mm, double half_height_mm);
+
 // A closed smooth curve through the points (centripetal enough for points of like spacing:
 // uniform Catmull-Rom), `steps` points for each given one.
 std::vector<Spot> smooth_closed(std::span<const Spot> through, int steps);

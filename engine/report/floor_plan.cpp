@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 #include <vector>
 
 #include "engine/report/section.h"
@@ -11,19 +10,6 @@
 
 namespace hs::report {
 namespace {
-
-constexpr int kRound = 48;
-
-std::vector<Spot> ellipse(double middle_y_mm, double half_width_mm, double half_depth_mm) {
-  std::vector<Spot> points;
-  points.reserve(kRound);
-  for (int i = 0; i < kRound; ++i) {
-    const double turn = 2 * std::numbers::pi * i / kRound;
-    points.push_back(
-        {half_width_mm * std::cos(turn), middle_y_mm + half_depth_mm * std::sin(turn)});
-  }
-  return points;
-}
 
 // A convex shape cut by another convex one (both anticlockwise).
 std::vector<Spot> overlap(std::vector<Spot> shape, const std::vector<Spot>& by) {
@@ -67,7 +53,7 @@ Drawing floor_plan(const config::Config&, const evaluate::Evaluation& evaluation
 
   std::vector<Spot> stone;
   if (floor.round) {
-    stone = ellipse(middle, floor.half_width_mm, half_depth);
+    stone = ellipse({0, middle}, floor.half_width_mm, half_depth);
   } else {
     stone = {{-floor.half_width_mm, floor.near_mm},
              {floor.half_width_mm, floor.near_mm},
@@ -84,7 +70,7 @@ Drawing floor_plan(const config::Config&, const evaluate::Evaluation& evaluation
   if (seen.size() >= 3) d.polygon(Role::Seen, seen);
 
   const double radius = evaluation.pizza.radius_mm;
-  const std::vector<Spot> pizza = ellipse(evaluation.pizza.y_mm, radius, radius);
+  const std::vector<Spot> pizza = ellipse({0, evaluation.pizza.y_mm}, radius, radius);
   d.polygon(Role::OvenInside, pizza);
   d.hatch(Role::Hidden, pizza);
   const std::vector<Spot> part = seen.size() >= 3 ? overlap(pizza, seen) : std::vector<Spot>{};

@@ -2,49 +2,25 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fstream>
 #include <optional>
-#include <sstream>
 #include <string>
 #include <utility>
 #include <vector>
 
 #include "catch_amalgamated.hpp"
-#include "engine/evaluate/check.h"
 #include "engine/report/figure.h"
 #include "engine/report/oven_cut.h"
+#include "tests/report/preset.h"
 
 using namespace hs;
 using namespace hs::report;
 using Catch::Matchers::WithinAbs;
+using hs::test::kPresets;
+using hs::test::preset;
 
 namespace {
 
 constexpr double kDrawn = 1e-6;  // mm; the drawing copies numbers, it rounds none
-
-constexpr const char* kPresets[] = {
-    "demo",
-    "ovens/tabletop_gas_small",
-    "ovens/tabletop_gas_large",
-    "ovens/tabletop_multi_fuel",
-    "ovens/steel_cabinet",
-    "ovens/masonry_dome_28",
-    "ovens/masonry_dome_36",
-    "ovens/masonry_barrel",
-    "stations/four_cooks",
-    "stations/prep_only",
-    "stations/seated_cook",
-};
-
-config::Config preset(const std::string& name) {
-  std::ifstream in(std::string(HEARTHSIGHT_SOURCE_DIR) + "/presets/" + name + ".json");
-  std::stringstream text;
-  text << in.rdbuf();
-  Result<config::Config> read = evaluate::read(text.str());
-  INFO(name);
-  REQUIRE(read.has_value());
-  return read.value();
-}
 
 std::vector<Mark> of(const Drawing& d, Shape shape, Role role) {
   std::vector<Mark> found;
