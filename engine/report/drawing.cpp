@@ -70,6 +70,17 @@ void Drawing::dot(Role role, Spot at, double radius_mm, bool filled) {
   mark.weight = filled ? Weight::Heavy : Weight::Normal;
 }
 
+void Drawing::leader(Spot tip, Spot words, std::string_view text, Align align) {
+  const double part = std::hypot(words.x_mm - tip.x_mm, words.y_mm - tip.y_mm);
+  constexpr double kShort_mm = 30;  // the line ends before the letters begin
+  const double keep = part > 2 * kShort_mm ? 1 - kShort_mm / part : 1;
+  line(Role::Dimension, tip,
+       {tip.x_mm + (words.x_mm - tip.x_mm) * keep, tip.y_mm + (words.y_mm - tip.y_mm) * keep},
+       Weight::Thin);
+  dot(Role::Dimension, tip, 8);
+  Drawing::text(Role::Label, words, text, align);
+}
+
 std::span<const Spot> Drawing::points(const Mark& mark) const {
   return std::span<const Spot>(points_).subspan(mark.first_point, mark.point_count);
 }
@@ -126,6 +137,20 @@ void hatch_lines(std::span<const Spot> polygon, double spacing_mm, double angle_
       }
     }
   }
+}
+
+std::vector<Spot> arc(Spot middle, double radius_mm, double from_deg, double to_deg) {
+  constexpr double kStep_deg = 5;
+  const int steps =
+      std::max(1, static_cast<int>(std::ceil(std::abs(to_deg - from_deg) / kStep_deg)));
+  std::vector<Spot> points;
+  points.reserve(static_cast<std::size_t>(steps) + 1);
+  for (int i = 0; i <= steps; ++i) {
+    const double turn = deg_to_rad(from_deg + (to_deg - from_deg) * i / steps);
+    points.push_back(
+        {middle.x_mm + radius_mm * std::cos(turn), middle.y_mm + radius_mm * std::sin(turn)});
+  }
+  return points;
 }
 
 std::vector<Spot> ellipse(Spot middle, double half_width_mm, double half_height_mm) {

@@ -40,7 +40,44 @@ enum class Role : std::uint8_t {
   Feet,
   Dimension,
   Label,
+  // Of the larger sheets.
+  Key,        // the letter of an entry in the sheet's key
+  Thing,      // what stands at a measured distance
+  Cover,      // roof and posts
+  ClearRoom,  // free room that somebody asks for
+  Unknown,    // free room that nobody has said anything about
+  ChildFree,  // where no child and no pet goes
+  Landing,    // free counter for a hot pizza
+  Prep,       // counter for dough
+  Peel,       // the peel's way
+  OtherPerson,
+  EyeLevel,
+  Scale,  // a line of known length
 };
+inline constexpr std::size_t kRoleCount = static_cast<std::size_t>(Role::Scale) + 1;
+
+// How a role is hatched, so that no two zones differ by colour alone.
+struct HatchStyle {
+  double angle_deg = 50;
+  double spacing = 1;    // of the viewer's own
+  bool crossed = false;  // a second set of lines at a right angle
+};
+constexpr HatchStyle hatch_style(Role role) {
+  switch (role) {
+    case Role::ClearRoom:
+      return {135, 1.6, false};
+    case Role::Unknown:
+      return {45, 1.3, true};
+    case Role::Landing:
+      return {0, 0.8, false};
+    case Role::Prep:
+      return {90, 1.4, false};
+    case Role::Thing:
+      return {45, 0.8, false};
+    default:
+      return {};
+  }
+}
 
 enum class Shape : std::uint8_t { Polyline, Outline, Polygon, Hatch, Dimension, Text, Dot };
 enum class Weight : std::uint8_t { Thin, Normal, Heavy };
@@ -80,6 +117,8 @@ class Drawing {
   void dimension(Spot from, Spot to, std::string_view text, Ends ends = Ends::Both);
   void text(Role role, Spot at, std::string_view text, Align align = Align::Left);
   void dot(Role role, Spot at, double radius_mm, bool filled = true);
+  // A dot on what is meant, a thin line from it to the foot of the words.
+  void leader(Spot tip, Spot words, std::string_view text, Align align = Align::Left);
 
   std::span<const Mark> marks() const { return marks_; }
   std::span<const Spot> points(const Mark& mark) const;
@@ -101,6 +140,9 @@ class Drawing {
 // hatch does not swim while something is dragged. angle_deg counts from the x axis, anticlockwise.
 void hatch_lines(std::span<const Spot> polygon, double spacing_mm, double angle_deg,
                  std::vector<Spot>& ends);
+
+// Part of a circle, from one angle to another (from the x axis, anticlockwise).
+std::vector<Spot> arc(Spot middle, double radius_mm, double from_deg, double to_deg);
 
 // An ellipse as a polygon, anticlockwise from its rightmost point.
 std::vector<Spot> ellipse(Spot middle, double half_width_mm, double half_height_mm);

@@ -2,6 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <numbers>
+
+#include "engine/base/quantity.h"
 
 namespace hs::report {
 namespace {
@@ -175,6 +179,88 @@ Figure figure_of(const cook::Body& body, double eye_x_mm) {
   figure.top_mm = s.eye + s.half_head;
   for (const Spot& p : figure.shape) figure.back_mm = std::min(figure.back_mm, p.x_mm);
   return figure;
+}
+
+Figure bent_figure_of(const cook::Body& body, double eye_x_mm, const sight::Posture& posture) {
+  Figure figure = figure_of(body, eye_x_mm);
+  const double pivot = figure.eye.y_mm - body.eye_lever_mm;  // the hip joint
+  const double half_knee = deg_to_rad(posture.knee_deg / 2), trunk = deg_to_rad(posture.trunk_deg);
+  const double drop = body.leg_mm * (1 - std::cos(half_knee));
+  const double knee = body.leg_mm / 2 * std::sin(half_knee);
+  const double soft = std::max(1.0, 0.16 * body.eye_lever_mm);  // the waist bends over this height
+  const auto bend = [&](Spot& p) {
+    const double x = p.x_mm - eye_x_mm, y = p.y_mm - pivot;
+    const double part = std::clamp((y + soft) / (2 * soft), 0.0, 1.0);
+    if (y < 0 && pivot > 0) {
+      p.x_mm += knee * std::sin(std::numbers::pi * std::clamp(p.y_mm / pivot, 0.0, 1.0));
+      p.y_mm -= drop * std::clamp(p.y_mm / pivot, 0.0, 1.0);
+    } else {
+      p.y_mm -= drop;
+    }
+    const double turn = trunk * part;
+    p.x_mm += x * (std::cos(turn) - 1) + y * std::sin(turn);
+    p.y_mm += y * (std::cos(turn) - 1) - x * std::sin(turn);
+  };
+  figure.top_mm = 0;
+  for (Spot& p : figure.shape) {
+    bend(p);
+    figure.top_mm = std::max(figure.top_mm, p.y_mm);
+    figure.back_mm = std::min(figure.back_mm, p.x_mm);
+  }
+  for (Spot& p : figure.arm) bend(p);
+  bend(figure.eye);
+  return figure;
+}
+
+std::vector<Spot> front_figure_of(const cook::Body& body, double middle_x_mm, double z_mm) {
+  const Sizes s = sizes_of(body);
+  const double h = s.half_head, wide = 0.13 * s.stature;  // half a breadth over the arms
+  const double low = body.seated ? std::max(150.0, s.hip - 0.05 * s.stature) : s.hip;
+  const double foot = 0.055 * s.stature;
+  // The right half from the crown down; the left one mirrors it.
+  const std::array half{
+      Spot{0.0, s.eye + h},
+      Spot{0.52 * h, s.eye + 0.80 * h},
+      Spot{0.70 * h, s.eye},
+      Spot{0.52 * h, s.eye - 0.72 * h},
+      Spot{0.36 * h, s.eye - 1.0 * h},
+      Spot{0.42 * h, s.shoulder + 0.20 * (s.eye - s.shoulder)},
+      Spot{0.80 * wide, s.shoulder},
+      Spot{0.98 * wide, s.shoulder - 0.2 * (s.shoulder - s.elbow)},
+      Spot{1.08 * wide, s.elbow},
+      Spot{1.00 * wide, 0.45 * s.elbow + 0.55 * low},
+      Spot{0.96 * wide, low - 0.02 * s.stature},
+      Spot{0.74 * wide, low - 0.06 * s.stature},
+      Spot{0.66 * wide, 0.55 * low},
+      Spot{0.50 * wide, 0.12 * low},
+      Spot{0.50 * wide + 0.4 * foot, 0.0},
+      Spot{0.10 * wide, 0.0},
+      Spot{0.12 * wide, 0.5 * low},
+      Spot{0.03 * wide, 0.90 * low},
+  };
+  std::vector<Spot> through;
+  for (const Spot& p : half) through.push_back({middle_x_mm + p.x_mm, z_mm + p.y_mm});
+  for (std::size_t i = half.size(); i-- > 1;) {
+    through.push_back({middle_x_mm - half[i].x_mm, z_mm + half[i].y_mm});
+  }
+  std::vector<Spot> figure = smooth_closed(through, kSteps);
+  for (Spot& p : figure) p.y_mm = std::max(p.y_mm, z_mm);
+  return figure;
+}
+
+PlanFigure plan_figure_of(const cook::Body& body, Spot eye, double facing_deg) {
+  const double wide = 0.13 * body.stature_mm, deep = std::max(80.0, 0.9 * body.belly_mm);
+  const double turn = deg_to_rad(facing_deg);
+  const auto place = [&](std::vector<Spot> points) {
+    for (Spot& p : points) {
+      p = {eye.x_mm + p.x_mm * std::cos(turn) + p.y_mm * std::sin(turn),
+           eye.y_mm - p.x_mm * std::sin(turn) + p.y_mm * std::cos(turn)};
+    }
+    return points;
+  };
+  const double head = 0.055 * body.stature_mm;
+  return {place(ellipse({0, -0.4 * deep}, wide, deep)),
+          place(ellipse({0, -0.8 * head}, 0.85 * head, head))};
 }
 
 }  // namespace hs::report

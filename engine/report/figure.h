@@ -7,6 +7,7 @@
 
 #include "engine/cook/body.h"
 #include "engine/report/drawing.h"
+#include "engine/sight/lean.h"
 
 namespace hs::report {
 
@@ -22,5 +23,20 @@ struct Figure {
 
 // Standing or sitting upright with the eye's plumb line at x = eye_x_mm, the ground at y = 0.
 Figure figure_of(const cook::Body& body, double eye_x_mm);
+
+// The same person bent at knees and hips, feet where they are. The eye is where sight::bent() takes
+// it; the rest follows as drawn.
+Figure bent_figure_of(const cook::Body& body, double eye_x_mm, const sight::Posture& posture);
+
+// The same person from the front, standing on z_mm: arms at the sides, plain. Heights are the
+// body's; breadths are shares of the stature, drawn.
+std::vector<Spot> front_figure_of(const cook::Body& body, double middle_x_mm, double z_mm);
+
+// From above, looking along `facing_deg` (0: up the sheet, positive to the right): shoulders, and
+// the head over them.
+struct PlanFigure {
+  std::vector<Spot> shoulders, head;
+};
+PlanFigure plan_figure_of(const cook::Body& body, Spot eye, double facing_deg);
 
 }  // namespace hs::report

@@ -54,7 +54,7 @@ std::vector<Spot> floor_outline(const oven::Floor& floor) {
 
 // Everything within `room_mm` of a rectangle, from above.
 std::vector<Spot> around(const Block& box, double room_mm) {
-  constexpr int kCorner = 8;
+  constexpr int kCorner = 16;
   const Spot corners[] = {{box.right_mm, box.far_mm},
                           {box.left_mm, box.far_mm},
                           {box.left_mm, box.near_mm},

@@ -13,7 +13,6 @@ using report::Weight;
 
 constexpr float kHatchSpacing = 6;
 constexpr float kHatchLine = 1.6F;
-constexpr double kHatchAngle_deg = 50;
 constexpr float kArrow = 6;
 constexpr float kLeastDot = 3;
 
@@ -47,8 +46,25 @@ Tone fill_tone(Role role) {
     case Role::Sightline:
     case Role::Feet:
       return Tone::Sightline;
+    case Role::Landing:
+      return Tone::Good;
+    case Role::ClearRoom:
+    case Role::ChildFree:
+      return Tone::Warn;
+    case Role::Unknown:
+      return Tone::Unknown;
+    case Role::Prep:
+    case Role::Thing:
+    case Role::Cover:
+    case Role::OtherPerson:
+      return Tone::InkSoft;
+    case Role::EyeLevel:
+      return Tone::Sightline;
     case Role::Dimension:
     case Role::Label:
+    case Role::Key:
+    case Role::Peel:
+    case Role::Scale:
       return Tone::Ink;
   }
   return Tone::Ink;
@@ -164,8 +180,10 @@ void Painter::paint_mark(const Ui& ui, const report::Drawing& drawing, const Mar
     }
     case Shape::Hatch: {
       hatch_.clear();
-      report::hatch_lines(points, static_cast<double>(kHatchSpacing / to.per_mm), kHatchAngle_deg,
-                          hatch_);
+      const report::HatchStyle style = report::hatch_style(mark.role);
+      const double spacing = style.spacing * static_cast<double>(kHatchSpacing / to.per_mm);
+      report::hatch_lines(points, spacing, style.angle_deg, hatch_);
+      if (style.crossed) report::hatch_lines(points, spacing, style.angle_deg + 90, hatch_);
       for (std::size_t i = 0; i + 1 < hatch_.size(); i += 2) {
         line(draw, to.of(hatch_[i]), to.of(hatch_[i + 1]), ui.colour(fill_tone(mark.role)),
              kHatchLine);
