@@ -5,13 +5,16 @@
 // an internal fault, or an output that could not be written.
 
 #include <cerrno>
+#include <cmath>
 #include <cstdio>
 #include <cstring>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "engine/base/number_text.h"
 #include "engine/base/text.h"
 #include "engine/base/version.h"
 #include "engine/config/json.h"
@@ -22,6 +25,8 @@
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/report_json.h"
 #include "engine/report/rules_json.h"
+#include "engine/report/sheet.h"
+#include "engine/report/svg.h"
 #include "engine/share/link.h"
 
 namespace {
@@ -37,6 +42,9 @@ constexpr std::string_view kHelp =
     "\n"
     "  hearthsight evaluate FILE [--set key.path=value]...   the report, JSON\n"
     "  hearthsight check FILE [--set key.path=value]...      every problem, one a line\n"
+    "  hearthsight draw FILE NAME [--units inch|mm] [--cook N] [--set key.path=value]...\n"
+    "                                                        a drawing, SVG, 1 unit = 1 mm;\n"
+    "                                                        NAME: section, elevation, plan\n"
     "  hearthsight link FILE [--set key.path=value]...       the link's text, without '#'\n"
     "  hearthsight from-link TEXT                            the config of a link, JSON\n"
     "  hearthsight schema                                    JSON Schema of the config\n"
@@ -160,6 +168,74 @@ Outcome check(const std::vector<std::string_view>& words) {
   return outcome;
 }
 
+std::string sheet_names() {
+  std::string names;
+  for (const hs::report::SheetKind& kind : hs::report::sheet_kinds()) {
+    names += (names.empty() ? "" : ", ") + std::string(kind.name);
+  }
+  return names;
+}
+
+// One drawing. Its own words are taken out; the rest is as for evaluate.
+Outcome draw(std::vector<std::string_view> words) {
+  std::vector<Problem> problems;
+  hs::report::SheetView view;
+  std::optional<std::size_t> cook;
+  const auto take = [&](std::string_view option) -> std::optional<std::string_view> {
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+      if (words[i] != option || words[i - 1] == "--set") continue;
+      const std::string_view value = words[i + 1];
+      const auto at = words.begin() + static_cast<std::ptrdiff_t>(i);
+      words.erase(at, at + 2);
+      return value;
+    }
+    return {};
+  };
+  if (const auto units = take("--units")) {
+    if (*units == "mm") view.units = hs::report::Units::Millimetre;
+    if (*units != "mm" && *units != "inch") {
+      problems.push_back({"--units", hs::shortened(*units), "inch or mm"});
+    }
+  }
+  if (const auto number = take("--cook")) {
+    const auto value = hs::parse_decimal(*number);
+    if (value && *value >= 1 && *value <= hs::config::kMaxCooks && *value == std::floor(*value)) {
+      cook = static_cast<std::size_t>(*value) - 1;
+    } else {
+      problems.push_back({"--cook", hs::shortened(*number), "a cook's number, from 1"});
+    }
+  }
+  // The name is the second word that is neither an option nor its value.
+  std::string_view name;
+  std::size_t plain = 0;
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    if (words[i] == "--set") {
+      ++i;
+    } else if ((words[i].size() == 1 || words[i][0] != '-') && ++plain == 2) {
+      name = words[i];
+      words.erase(words.begin() + static_cast<std::ptrdiff_t>(i));
+      break;
+    }
+  }
+  const hs::report::SheetKind* kind = hs::report::find_sheet(name);
+  if (kind == nullptr) {
+    problems.push_back({"NAME", name.empty() ? "" : hs::shortened(name), sheet_names()});
+  }
+  const Loaded loaded = load(words);
+  append(problems, loaded.problems);
+  if (problems.empty() && cook && *cook >= loaded.config.cooks.size()) {
+    problems.push_back({"--cook", std::to_string(*cook + 1),
+                        "1 to " + std::to_string(loaded.config.cooks.size())});
+  }
+  if (!problems.empty()) return refused(std::move(problems));
+  view.cook = cook.value_or(0);
+  const hs::report::Sheet sheet =
+      kind->draw(loaded.config, hs::evaluate::evaluate_fit(loaded.config), view);
+  return done(hs::report::svg(
+      sheet.drawing,
+      {.title = sheet.title, .description = sheet.description, .text_mm = sheet.text_mm}));
+}
+
 Outcome from_link(const std::vector<std::string_view>& words) {
   if (words.size() != 2) return refused("from-link", "", "give one link text, in quotes");
   const auto config = hs::share::from_link(words[1]);
@@ -175,6 +251,7 @@ Outcome run(const std::vector<std::string_view>& words) {
   if (command == "--help" || command == "-h" || command == "help") return done(std::string(kHelp));
   if (command == "--version") return done("hearthsight " + std::string(hs::version()) + "\n");
   if (command == "check") return check(words);
+  if (command == "draw") return draw(words);
   if (command == "from-link") return from_link(words);
   if (command == "evaluate" || command == "link") {
     Loaded loaded = load(words);

@@ -69,6 +69,52 @@ test('a link and the config it came from are exchanged exactly', () => {
   assert.equal(run(['evaluate', '-'], back.stdout).stdout, run(['evaluate', '-'], given).stdout);
 });
 
+test('draw prints one drawing as SVG, true to scale', () => {
+  for (const name of ['section', 'elevation', 'plan']) {
+    const result = run(['draw', '-', name, '--units', 'mm'], config({ title: 'A & B' }));
+    assert.equal(result.status, 0, result.stderr);
+    assert.equal(result.stderr, '');
+    const [, wide, high, width, height] = /^<svg [^>]*viewBox="\S+ \S+ (\d+) (\d+)" width="(\d+)mm" height="(\d+)mm"/.exec(result.stdout);
+    assert.deepEqual([width, height], [wide, high]);
+    assert.match(result.stdout, /<title>[^<]+: A &amp; B<\/title>/);
+    const [, from, to] = /<line x1="(\S+)" y1="\S+" x2="(\S+)"[^>]*class="[^"]*scale"/.exec(result.stdout);
+    // Places are written to 0.01 mm.
+    assert.ok(Math.abs(Number(to) - Number(from) - 1000) < 0.011, `${from} to ${to}`);
+    assert.match(result.stdout, /this line is 1000 mm/);
+  }
+});
+
+test('draw takes units, a cook and settings, in any order', () => {
+  const two = config({ cooks: [{ name: 'Ann' }, { name: 'Bo', stature_mm: 1500 }] });
+  const inch = run(['draw', '-', 'section'], two).stdout;
+  assert.match(inch, /Ann's eye|Ann&#39;s eye/);
+  assert.match(inch, /this line is 36 in/);
+  const second = run(['draw', '--cook', '2', '-', '--set', 'cooks.1.name=Bea', 'section'], two);
+  assert.equal(second.status, 0, second.stderr);
+  assert.match(second.stdout, /Bea&#39;s eye/);
+});
+
+test('draw refuses what it cannot draw, and says what it can', () => {
+  const refusals = [
+    [['draw', '-', 'map'], /section, elevation, plan/],
+    [['draw', '-'], /section, elevation, plan/],
+    [['draw', '-', 'plan', '--units', 'ells'], /--units.*inch or mm/],
+    [['draw', '-', 'plan', '--cook', '0'], /--cook/],
+    [['draw', '-', 'plan', '--cook', '2'], /--cook.*1 to 1/],
+    [['draw', '-', 'plan', '--cook', '1.5'], /--cook/],
+    [['draw', '-', 'plan', '--cook'], /--cook/],
+    [['draw', '-', 'plan', 'extra'], /extra/],
+  ];
+  for (const [args, told] of refusals) {
+    const result = run(args, config());
+    assert.deepEqual([result.status, result.stdout], [2, ''], args.join(' '));
+    assert.match(result.stderr, told);
+  }
+  const bad = run(['draw', '-', 'plan'], config({ oven: { width_mm: 1 } }));
+  assert.deepEqual([bad.status, bad.stdout], [2, '']);
+  assert.match(bad.stderr, /oven\.width_mm/);
+});
+
 test('schema, fields and rules are JSON', () => {
   const schema = JSON.parse(run(['schema']).stdout);
   assert.equal(schema.$schema, 'https://json-schema.org/draft/2020-12/schema');
