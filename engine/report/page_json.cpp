@@ -6,6 +6,7 @@
 #include "engine/report/json_values.h"
 #include "engine/report/page_parts.h"
 #include "engine/report/phrases.h"
+#include "engine/report/sheet.h"
 #include "engine/rules/cautions.h"
 #include "engine/rules/rules.h"
 
@@ -216,6 +217,16 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
   out.key("sections");
   out.begin_list();
   for (const Section& section : all) put_section(out, section);
+  out.end_list();
+  out.key("drawings");
+  out.begin_list();
+  for (const SheetKind& kind : sheet_kinds()) {
+    out.begin_object();
+    put_text(out, "name", kind.name);
+    put_text(out, "title", kind.title);
+    put_text(out, "caption", kind.caption);
+    out.end_object();
+  }
   out.end_list();
   out.key("why");
   put_whys(out, page, explained(s, all));

@@ -8,6 +8,8 @@
 #include "engine/config/fields.h"
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/field_text.h"
+#include "engine/report/sheet.h"
+#include "engine/report/sheet_json.h"
 #include "tests/report/hand_built.h"
 
 using namespace hs;
@@ -30,6 +32,27 @@ const json& section(const json& page, const char* id) {
 }
 
 }  // namespace
+
+TEST_CASE("the page names every drawing there is, with its caption", "[report][page]") {
+  const json page = built(Units::Inch);
+  REQUIRE(page.at("drawings").size() == report::sheet_kinds().size());
+  const evaluate::Evaluation e = evaluate::evaluate_fit({});
+  for (const json& drawing : page.at("drawings")) {
+    CHECK_FALSE(drawing.at("title").get<std::string>().empty());
+    CHECK_FALSE(drawing.at("caption").get<std::string>().empty());
+    const auto name = drawing.at("name").get<std::string>();
+    const auto sheet = [&](report::SheetUse use) {
+      return json::parse(report::sheet_json(name, {}, e, {}, use));
+    };
+    CHECK(sheet(report::SheetUse::File).at("svg").get<std::string>().find("mm\"") !=
+          std::string::npos);
+    // What the page shows carries no style sheet: its policy would block it.
+    CHECK(sheet(report::SheetUse::Sun).at("svg").get<std::string>().find("<style") ==
+          std::string::npos);
+    CHECK(sheet(report::SheetUse::Dusk) != sheet(report::SheetUse::Sun));
+  }
+  CHECK(report::sheet_json("map", {}, e, {}, report::SheetUse::Sun) == "{}");
+}
 
 TEST_CASE("the page has its sections in their order", "[report][page]") {
   const json page = built(Units::Inch);

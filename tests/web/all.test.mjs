@@ -5,5 +5,6 @@ import './cases/controls.mjs';
 import './cases/link.mjs';
 import './cases/forms.mjs';
 import './cases/sheets.mjs';
+import './cases/drawings.mjs';
 import './cases/fallback.mjs';
 import './cases/pictures.mjs';

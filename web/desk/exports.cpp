@@ -9,6 +9,7 @@
 #include <string>
 
 #include "engine/report/page_json.h"
+#include "engine/report/sheet_json.h"
 #include "web/desk/page_fields.h"
 #include "web/session/problems_json.h"
 #include "web/session/session.h"
@@ -65,6 +66,14 @@ EMSCRIPTEN_KEEPALIVE const char* dk_accept_trial() { return done(desk().session.
 EMSCRIPTEN_KEEPALIVE const char* dk_page_json() {
   const Desk& d = desk();
   return answer(hs::report::page_json(d.session.config(), d.session.evaluation(), d.units));
+}
+// use: 0 sun, 1 dusk, 2 a file to save.
+EMSCRIPTEN_KEEPALIVE const char* dk_drawing_json(const char* name, int cook, int use) {
+  const Desk& d = desk();
+  return answer(hs::report::sheet_json(
+      name, d.session.config(), d.session.evaluation(), {d.units, static_cast<std::size_t>(cook)},
+      use == 2 ? hs::report::SheetUse::File
+               : (use == 1 ? hs::report::SheetUse::Dusk : hs::report::SheetUse::Sun)));
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_fields_json() {
   return answer(hs::web::page_fields_json(desk().session.config(), desk().units));

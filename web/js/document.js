@@ -2,6 +2,7 @@
 // the picture, and all there is where a browser has no WebGL.
 
 import { setHidden } from './dom.js';
+import { makeDrawings } from './drawings.js';
 import { makeForms } from './forms.js';
 import { openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
@@ -86,6 +87,8 @@ export function makeDocument(engine, host) {
     units: host.units,
   });
 
+  const drawings = makeDrawings(engine);
+
   const openRule = (rule) => {
     host.openSheet('why');
     openReason(rule);
@@ -123,6 +126,7 @@ export function makeDocument(engine, host) {
     host.unitsAre(page.units);
     person = Math.min(engine.person(), cooks().length - 1);
     showResults(page, { openRule, openField });
+    drawings.update(page);
     forms.update(table, person, forgetNext);
     forgetNext = false;
     share.update();

@@ -3,7 +3,7 @@
 // read, and comes with the document. Both hold the same engine, and a link is exact: it carries the
 // station to the desk, and what was changed there back.
 
-const numbers = { inch: 0, mm: 1, sun: 0, dusk: 1, section: 0, fit: 1 };
+const numbers = { inch: 0, mm: 1, sun: 0, dusk: 1, section: 0, fit: 1, file: 2 };
 
 // Calls of a program's functions, which all begin with `prefix`. Strings go in as UTF-8 on the heap
 // and come out as pointers that hold until the next call that returns one.
@@ -72,6 +72,8 @@ export function makeEngine(module) {
     acceptTrial: () => change('accept_trial'),
     page: () => atDesk().json('page_json'),
     fields: () => atDesk().json('fields_json'),
+    // { title, description, svg }; `use`: 'sun' or 'dusk' to show, 'file' to save.
+    drawing: (name, person, use) => atDesk().json('drawing_json', name, person, numbers[use]),
 
     canUndo: () => call('can_undo') === 1,
     canRedo: () => call('can_redo') === 1,
