@@ -1,4 +1,4 @@
-# From a linked script, its wasm and the static files to a folder that a web host can serve.
+# From a linked program and the static files to a folder that a web host can serve.
 find_program(HEARTHSIGHT_NODE node REQUIRED)
 set(HEARTHSIGHT_LIB "${CMAKE_SOURCE_DIR}/scripts/lib")
 
@@ -68,22 +68,46 @@ add_custom_command(OUTPUT "${HEARTHSIGHT_NOTICES}"
   COMMENT "Writing the third-party notices" VERBATIM)
 add_custom_target(hearthsight_notices DEPENDS "${HEARTHSIGHT_NOTICES}")
 
-# hearthsight_page(<name> <programs> <folder> <root of the static files> <static files...>)
-function(hearthsight_page name programs folder static_root)
+# hearthsight_split(<target> <list>)
+# Cuts a program's wasm in two, <folder>/split/<output name>.wasm and later.wasm, which its property
+# HEARTHSIGHT_WASM then names. A Debug build stays whole, with names, and its later.wasm is empty.
+find_program(HEARTHSIGHT_WASM_SPLIT wasm-split HINTS "${EMSCRIPTEN_ROOT_PATH}/../bin" REQUIRED)
+find_program(HEARTHSIGHT_WASM_DIS wasm-dis HINTS "${EMSCRIPTEN_ROOT_PATH}/../bin" REQUIRED)
+function(hearthsight_split target list)
+  set(folder "${CMAKE_CURRENT_BINARY_DIR}/split")
+  get_target_property(name ${target} OUTPUT_NAME)
+  set(parts "${folder}/${name}.wasm" "${folder}/later.wasm")
+  target_link_options(${target} PRIVATE $<$<NOT:$<CONFIG:Debug>>:--profiling-funcs>)
+  add_custom_command(OUTPUT ${parts}
+    COMMAND "${CMAKE_COMMAND}" -E make_directory "${folder}"
+    COMMAND "${HEARTHSIGHT_NODE}" "${HEARTHSIGHT_LIB}/split_program.mjs"
+            --wasm "$<TARGET_FILE_DIR:${target}>/${name}.wasm"
+            --first "${folder}/${name}.wasm" --later "${folder}/later.wasm"
+            "$<$<NOT:$<CONFIG:Debug>>:--list;${list};--report;${folder}/functions.txt;--wasm-split;${HEARTHSIGHT_WASM_SPLIT};--wasm-dis;${HEARTHSIGHT_WASM_DIS}>"
+    DEPENDS ${target} "$<TARGET_FILE:${target}>" "${list}" "${HEARTHSIGHT_LIB}/split_program.mjs"
+    COMMENT "Splitting ${name}.wasm" COMMAND_EXPAND_LISTS VERBATIM)
+  set_target_properties(${target} PROPERTIES HEARTHSIGHT_WASM "${parts}")
+endfunction()
+
+# hearthsight_page(<name> <program> <folder> <root of the static files> <static files...>)
+function(hearthsight_page name program folder static_root)
   set(list_file "${CMAKE_CURRENT_BINARY_DIR}/${name}.files")
   list(JOIN ARGN "\n" lines)
   file(CONFIGURE OUTPUT "${list_file}" CONTENT "${lines}\n")
-  set(scripts "")
-  foreach(program IN LISTS programs)
-    list(APPEND scripts "$<TARGET_FILE:${program}>")
-  endforeach()
-  list(JOIN scripts "|" joined)
+  get_target_property(wasm ${program} HEARTHSIGHT_WASM)
+  set(split "")
+  if(wasm)
+    set(split ${wasm})
+  else()
+    set(wasm "$<TARGET_FILE_DIR:${program}>/$<TARGET_FILE_BASE_NAME:${program}>.wasm")
+  endif()
+  list(JOIN wasm "|" joined)
   add_custom_command(OUTPUT "${folder}/index.html"
     COMMAND "${HEARTHSIGHT_NODE}" "${HEARTHSIGHT_LIB}/assemble_page.mjs"
             --out "${folder}" --root "${static_root}" --files "${list_file}"
-            --programs "${joined}" --notices "${HEARTHSIGHT_NOTICES}"
+            --program "$<TARGET_FILE:${program}>|${joined}" --notices "${HEARTHSIGHT_NOTICES}"
             "$<$<NOT:$<CONFIG:Debug>>:--compiler;${HEARTHSIGHT_LIB}/bin/closure-compiler>"
-    DEPENDS ${programs} ${scripts} "${HEARTHSIGHT_LIB}/assemble_page.mjs"
+    DEPENDS ${program} "$<TARGET_FILE:${program}>" ${split} "${HEARTHSIGHT_LIB}/assemble_page.mjs"
             "${HEARTHSIGHT_LIB}/bundle.mjs" "${HEARTHSIGHT_NOTICES}" "${list_file}" ${ARGN}
     COMMENT "Assembling ${folder}" COMMAND_EXPAND_LISTS VERBATIM)
   add_custom_target(${name} DEPENDS "${folder}/index.html")

@@ -23,8 +23,8 @@ const keepsItsName = (name) =>
 
 const files = readFileSync(options.files, 'utf8').split('\n').filter(Boolean)
   .map((file) => ({ name: path.relative(options.root, file).split(path.sep).join('/'), file }));
-const programs = options.programs.split('|');
-for (const file of programs.flatMap((script) => [script, script.replace(/\.js$/, '.wasm')])) {
+// em++'s script and what it loads.
+for (const file of options.program.split('|')) {
   // A failed link can leave the wasm behind without its script.
   if (!existsSync(file)) fail(`${file} was not made`);
   files.push({ name: path.basename(file), file });

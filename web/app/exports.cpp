@@ -1,48 +1,40 @@
-// What the page's script may call of the program that draws. What is typed and what is only read
-// is web/desk's, so that this one stays small: it is all that a person waits for. Text goes in as
-// UTF-8; text that comes out holds until the next call that gives one back. Without hs_canvas_start
-// everything but the canvas works.
+// What the page's script may call from the start. What is typed and what is only read is
+// web/desk's, which is in the part of the program that comes after the first picture
+// (web/later.txt). Text goes in as UTF-8; text that comes out holds until the next call that gives
+// one back. Without hs_canvas_start everything but the canvas works.
 
 #include <emscripten.h>
 
-#include <cstdint>
 #include <memory>
 #include <string>
+#include <utility>
 
 #include "engine/config/read.h"
 #include "engine/report/report_json.h"
 #include "font_sans.h"
 #include "font_sans_bold.h"
-#include "web/app/canvas.h"
+#include "web/app/app.h"
 #include "web/app/host.h"
-#include "web/app/window.h"
 #include "web/session/presets.h"
 #include "web/session/problems_json.h"
-#include "web/session/session.h"
 
-namespace {
-
-using hs::Problem;
-using hs::web::PointerKind;
-
-struct App {
-  hs::web::Session session;
-  hs::web::View view;
-  hs::web::Window window;
-  std::unique_ptr<hs::web::Canvas> canvas;
-  std::uint32_t told_revision = 0;
-  std::string cursor;
-  std::string answer;
-};
+namespace hs::web {
 
 App& app() {
   static App the_app;
   return the_app;
 }
 
+const char* answer(std::string text) {
+  app().answer = std::move(text);
+  return app().answer.c_str();
+}
+
+namespace {
+
 void wake() {
   if (app().canvas) app().canvas->wake();
-  hs::web::host::wake();
+  host::wake();
 }
 
 // Tells the page once for each new state.
@@ -50,22 +42,28 @@ void tell_changes() {
   App& a = app();
   if (a.told_revision == a.session.revision()) return;
   a.told_revision = a.session.revision();
-  hs::web::host::changed(a.told_revision, a.session.dragging());
+  host::changed(a.told_revision, a.session.dragging());
   wake();
 }
 
-// The page may ask for other texts while it is told of a change, so the answer comes last.
-const char* answer(std::string text) {
-  app().answer = std::move(text);
-  return app().answer.c_str();
-}
+}  // namespace
 
 const char* done(const std::vector<Problem>& problems) {
+  if (!problems.empty()) app().session.last_error = sentence(problems.front());
   tell_changes();
-  return answer(hs::web::problems_json(problems));
+  return answer(problems_json(problems));
 }
 
-}  // namespace
+}  // namespace hs::web
+
+using hs::Problem;
+using hs::web::answer;
+using hs::web::App;
+using hs::web::app;
+using hs::web::done;
+using hs::web::PointerKind;
+using hs::web::tell_changes;
+using hs::web::wake;
 
 extern "C" {
 

@@ -115,13 +115,9 @@ function markReady() {
   performance.mark('hearthsight:ready');
 }
 
-// The document and the program behind it come after the picture.
-const deskScript = '../desk.js';
+// The document and the part of the program behind it come after the picture.
 async function bringDocument() {
-  const [{ makeDocument }, desk] = await Promise.all([
-    import('./document.js'), import(deskScript).then((script) => script.default()),
-  ]);
-  engine.useDesk(desk);
+  const [{ makeDocument }] = await Promise.all([import('./document.js'), engine.bringDesk()]);
   pages = makeDocument(engine, {
     units: () => units, unitsAre, setUnits, say, afterChange: () => afterChange(false),
     openSheet: (name) => sheets.open(name),

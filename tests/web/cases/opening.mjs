@@ -1,7 +1,10 @@
 // Opening: what a person meets first, and what the page costs at rest.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { colours, devices, fragment, mainFields, settle, snapshot, withPage, world } from '../support/page.mjs';
+import { openPage } from '../support/browser.mjs';
+import {
+  colours, devices, drag, fragment, item, mainFields, middle, settle, snapshot, tap, withPage, world,
+} from '../support/page.mjs';
 
 test('opens on the demo household with all four controls, and says no error', async () => {
   await withPage({}, async (page) => {
@@ -38,6 +41,62 @@ test('the snapshot is there before the engine is, and says so', async () => {
   assert.ok(await page.locator('#shell h1').isVisible());
   release();
   await page.waitForFunction(() => performance.getEntriesByName('hearthsight:ready').length > 0);
+  await context.close();
+});
+
+test('the picture answers before the document is there, and the document then shows what was done', async () => {
+  let release;
+  const released = new Promise((done) => { release = done; });
+  const context = await world.browser.newContext(devices.phone);
+  await context.route('**/later.wasm', async (route) => {
+    await released;
+    await route.continue();
+  });
+  const { page, errors } = await openPage(world, { context });
+  const value = async (id) => (await item(page, id)).value;
+  const link = () => page.evaluate(() => globalThis.Module.UTF8ToString(globalThis.Module._hs_link()));
+  await settle(page);
+  for (const field of mainFields.slice(1)) {
+    const { rect: [x, y, w, h], value: before } = await item(page, `field:${field}`);
+    await drag(page, [0.3, 0.4, 0.5, 0.6, 0.7, 0.8].map((share) => [x + w * share, y + h / 2]));
+    await settle(page);
+    assert.notEqual(await value(`field:${field}`), before, field);
+  }
+  // Each button of the first screen, and those of the other picture.
+  for (let picture = 0; picture < 2; ++picture) {
+    for (const { id } of (await snapshot(page)).items) {
+      if (!id.startsWith('action:') || /^action:(picture|undo|redo|people|worst|why)/.test(id)) continue;
+      const found = (await snapshot(page)).items.find((one) => one.id === id);
+      if (found) await tap(page, middle(found));
+    }
+    await tap(page, middle(await item(page, 'action:picture')));
+  }
+  const changed = await link();
+  await tap(page, middle(await item(page, 'action:undo')));
+  assert.notEqual(await link(), changed);
+  await tap(page, middle(await item(page, 'action:redo')));
+  assert.equal(await link(), changed);
+  await page.locator('#canvas').focus();
+  for (const key of ['Tab', 'Tab', 'ArrowRight', 'PageUp', 'Home', 'Enter', 'Escape']) await page.keyboard.press(key);
+  await settle(page);
+
+  assert.deepEqual(errors, []);
+  assert.ok(await page.evaluate(() => document.getElementById('panels').hidden), 'the document was there already');
+  const early = await page.evaluate(() => {
+    try { return globalThis.Module._dk_page_json(); } catch (error) { return error.message; }
+  });
+  assert.match(String(early), /later\.wasm, which is not here yet/);
+
+  const before = await snapshot(page);
+  release();
+  await page.waitForFunction(() => !document.getElementById('panels').hidden);
+  const { config, report, items } = await snapshot(page);
+  assert.deepEqual({ config, report, items }, { config: before.config, report: before.report, items: before.items });
+  // As a page says that opens the same link with everything there.
+  await withPage({ fragment: await link() }, async (other) => {
+    assert.deepEqual((await snapshot(other)).report, report);
+  });
+  assert.deepEqual(errors, []);
   await context.close();
 });
 

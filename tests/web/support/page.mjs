@@ -46,18 +46,23 @@ export async function withPage(options, body) {
   }
 }
 
-// What a fresh copy of the document's program (web/desk) says of the page's present station.
-export const fromDesk = (page, name) => page.evaluate(async (call) => {
-  const main = globalThis.Module;
-  const place = new URL('desk.js', document.querySelector('script[src$="hearthsight.js"]').src);
-  const desk = await (await import(place.href)).default();
-  const link = main.UTF8ToString(main._hs_link());
-  const pointer = desk._malloc(link.length + 1);
-  desk.stringToUTF8(link, pointer, link.length + 1);
-  desk._dk_set_units(main._hs_units());
-  desk._dk_open_link(pointer);
-  return JSON.parse(desk.UTF8ToString(desk[`_dk_${call}`]()));
-}, name);
+// What the document's half of the program (web/desk) says of this page's present station: asked of
+// another page that opens the station's link, so that neither page's state can hide a difference.
+export async function fromDesk(page, name) {
+  const [link, units] = await page.evaluate(() => {
+    const { _hs_link, _hs_units, UTF8ToString } = globalThis.Module;
+    return [UTF8ToString(_hs_link()), _hs_units()];
+  });
+  let answer = null;
+  await withPage({ fragment: link }, async (other) => {
+    answer = await other.evaluate(([call, inUnits]) => {
+      const program = globalThis.Module;
+      program._hs_set_units(inUnits);
+      return JSON.parse(program.UTF8ToString(program[`_dk_${call}`]()));
+    }, [name, units]);
+  });
+  return answer;
+}
 
 export const snapshot = (page) => page.evaluate(() => globalThis.hearthsight.snapshot());
 export const fragment = (page) => page.evaluate(() => location.hash.slice(1));
