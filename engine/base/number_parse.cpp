@@ -197,6 +197,8 @@ constexpr Suffix kSuffixes[] = {
     {Quantity::Years, "years", 1, 0},
     {Quantity::Years, "year", 1, 0},
     {Quantity::Share, "%", 0.01, 0},
+    {Quantity::Flux, "lm", 1, 0},
+    {Quantity::Flux, "lumens", 1, 0},
 };
 
 }  // namespace

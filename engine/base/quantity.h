@@ -1,7 +1,7 @@
 #pragma once
 // The kinds of number that the project handles, each with one unit in files and one quantum.
 //
-// Files, links and the engine hold millimetres, degrees, degrees Celsius, kilograms and years.
+// Files, links and the engine hold millimetres, degrees, degrees Celsius, kilograms, years, lumens.
 // A number is rounded to its quantum when it is read, so that equal inputs are equal bits on every
 // machine and a link round-trips exactly.
 //
@@ -22,6 +22,7 @@ enum class Quantity : std::uint8_t {
   Years,        // years, 0.1
   Share,        // 0..1, 0.01
   Weight,       // a judgement, no unit, 0.01
+  Flux,         // of light, lumens, 1
   Text,         // UTF-8
   Flag,         // true or false
   Choice,       // one of a closed list of words
@@ -39,6 +40,8 @@ constexpr int quanta_per_unit(Quantity q) {
     case Quantity::Share:
     case Quantity::Weight:
       return 100;
+    case Quantity::Flux:
+      return 1;
     case Quantity::Text:
     case Quantity::Flag:
     case Quantity::Choice:
@@ -59,6 +62,8 @@ constexpr std::string_view unit_name(Quantity q) {
       return "kg";
     case Quantity::Years:
       return "years";
+    case Quantity::Flux:
+      return "lumen";
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Text:

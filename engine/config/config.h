@@ -51,6 +51,9 @@ enum class MouthShape : std::uint8_t { Rectangle, Arch, HalfRound };
 enum class FloorShape : std::uint8_t { Rectangle, Round };
 enum class Fuel : std::uint8_t { Gas, Wood, GasAndWood, Pellet, Charcoal, Electric };
 enum class Target : std::uint8_t { Pizza, FarCrust, WholeFloor };
+enum class Glove : std::uint8_t { None, Gauntlet };
+enum class Shield : std::uint8_t { None, Plate };
+enum class Mount : std::uint8_t { None, Left, Right };
 enum class Arrangement : std::uint8_t { OneLevel, Riser, TwoLevel };
 
 struct Cook {
@@ -171,6 +174,39 @@ struct Site {
   bool operator==(const Site&) const = default;
 };
 
+// What stands between the mouth and the hand.
+struct Heat {
+  Glove glove = Glove::None;
+  Shield shield = Shield::None;
+
+  bool operator==(const Heat&) const = default;
+};
+
+// Where the head of the lamp is, oven frame; all members absent: the best place found.
+struct LampHead {
+  std::optional<double> across_mm;  // positive to the cook's right
+  std::optional<double> ahead_mm;   // in front of the outer mouth plane
+  std::optional<double> up_mm;      // above the oven's floor
+
+  bool operator==(const LampHead&) const = default;
+  bool given() const { return across_mm && ahead_mm && up_mm; }
+};
+
+struct Light {
+  Mount mount = Mount::None;  // which side of the mouth a fixed lamp's neck starts; none: no lamp
+  double mount_across_mm = 350;  // from the mouth's middle to that side
+  double mount_ahead_mm = 0;     // in front of the outer mouth plane; negative: beside the oven
+  double mount_up_mm = 0;        // above what the oven stands on
+  double neck_mm = 800;
+  double lumens = 400;
+  double beam_deg = 45;
+  LampHead head;
+  std::optional<double> general_lumens;  // lamp over the middle of the dough counter
+  std::optional<double> general_up_mm;   // its height above that counter
+
+  bool operator==(const Light&) const = default;
+};
+
 // Our judgement, changeable; the report shows how the answer moves with them.
 struct Weights {
   double sight = 1, prep = 0.1, hands = 0.1;
@@ -188,6 +224,8 @@ struct Config {
   Station station;
   Trial trial;
   Site site;
+  Heat heat;
+  Light light;
   Weights weights;
 
   bool operator==(const Config&) const = default;

@@ -213,6 +213,8 @@ std::string_view quantity_name(Quantity quantity) {
       return "share";
     case Quantity::Weight:
       return "weight";
+    case Quantity::Flux:
+      return "light";
     case Quantity::Text:
       return "text";
     case Quantity::Flag:

@@ -172,7 +172,8 @@ Result<Value> value_from_text(const Field& field, const std::string& path, std::
     case Quantity::Mass:
     case Quantity::Years:
     case Quantity::Share:
-    case Quantity::Weight: {
+    case Quantity::Weight:
+    case Quantity::Flux: {
       const auto number = parse_number(field.quantity, text, bare);
       if (!number) return not_read(field, path, given, bare);
       Result<Value> out = checked(field, path, Value{*number}, bare);

@@ -15,6 +15,8 @@ std::string spoken_unit(Quantity quantity) {
       return " degrees";
     case Quantity::Temperature:
       return " degrees Celsius";
+    case Quantity::Flux:
+      return " lumens";
     case Quantity::Length:
     case Quantity::Mass:
     case Quantity::Years:
@@ -57,6 +59,7 @@ bool right_type(const Field& field, const Value& value) {
     case Quantity::Years:
     case Quantity::Share:
     case Quantity::Weight:
+    case Quantity::Flux:
       return std::holds_alternative<double>(value);
   }
   return false;
@@ -139,6 +142,7 @@ std::string allowed_text(const Field& field, Unit unit) {
     case Quantity::Years:
     case Quantity::Share:
     case Quantity::Weight:
+    case Quantity::Flux:
       out = trimmed(field.min, 2) + " to " + trimmed(field.max, 2) + spoken_unit(field.quantity);
       break;
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/evaluate/lighting.h"
 #include "engine/evaluate/steps.h"
 #include "engine/rules/rules.h"
 
@@ -151,11 +152,12 @@ std::optional<ExistingCounter> existing_counter(const config::Config& config, co
   return existing;
 }
 
-Evaluation evaluate_with(const config::Config& config, const Scene& scene) {
+Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool search) {
   using config::Arrangement;
   Evaluation e;
   e.geometry = scene.geometry;
   e.pizza = scene.pizza;
+  e.mouth = heat::mouth_of(scene.geometry, config.oven.floor_temp_c);
   for (const Arrangement a : {Arrangement::OneLevel, Arrangement::Riser, Arrangement::TwoLevel}) {
     const Plan plan = plan_heights(config, scene, a);
     e.arrangements.push_back(arrangement_result(config, scene, a, plan));
@@ -166,11 +168,13 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene) {
   e.feet_line_mm = feet_line_mm(config, scene, config.view.standoff_mm);
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     e.cooks.push_back(cook_result(config, scene, i, e.used));
+    if (e.cooks.back().at_oven) fill_heat(config, scene, e.mouth, e.cooks.back());
   }
   e.clearances = clearance::needs(config, e.used.oven_base_mm.value_or(0));
   e.cover_ceiling_mm = scene.cover_ceiling_mm;
   e.existing = existing_counter(config, e.used);
   e.trial = cold_trial(config, scene, e.used);
+  e.light = lighting(config, scene, e, search);
   e.findings = findings_of(config, scene, e);
   order_by_harm(e.findings);
   return e;
@@ -179,12 +183,12 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene) {
 }  // namespace
 
 Evaluation evaluate_fit(const config::Config& config) {
-  return evaluate_with(config, scene_of(config));
+  return evaluate_with(config, scene_of(config), false);
 }
 
 Evaluation evaluate(const config::Config& config) {
   const Scene scene = scene_of(config);
-  Evaluation e = evaluate_with(config, scene);
+  Evaluation e = evaluate_with(config, scene, true);
   add_sensitivity(config, scene, e);
   e.fits_adults_share = guests_share(config, scene, e.used, e.recommended.standoff_mm);
   return e;

@@ -13,7 +13,9 @@
 #include "engine/config/config.h"
 #include "engine/cook/body.h"
 #include "engine/cook/percentiles.h"
+#include "engine/heat/mouth.h"
 #include "engine/height/height.h"
+#include "engine/light/lamp.h"
 #include "engine/oven/oven.h"
 #include "engine/reach/reach.h"
 #include "engine/sight/lean.h"
@@ -48,6 +50,18 @@ struct Stoop {
   double floor_share = 0;
 };
 
+// Heat at one cook at the oven, kW/m2 that arrive on bare skin turned to the mouth's middle. At
+// least: flames, sparks and hot air come on top.
+struct CookHeat {
+  double face_watching_kw_m2 = 0, face_working_kw_m2 = 0;
+  double hand_ahead_mm = 0;  // hand in front of the mouth, blade under the pizza; negative: in it
+  double hand_kw_m2 = 0;     // bare
+  double hand_through_kw_m2 = 0;                     // through the glove and past the shield
+  double short_peel_kw_m2 = 0, long_peel_kw_m2 = 0;  // the bare hand on a 24 in and a 48 in peel
+  double linger_standoff_mm = 0;                // nearest the face may linger, at this eye's height
+  std::optional<double> withdrawn_stoop_kw_m2;  // at the face in the stoop that heat forbade
+};
+
 struct CookResult {
   cook::Body body;
   cook::Standing standing;
@@ -61,6 +75,7 @@ struct CookResult {
   double hand_above_elbow_mm = 0, hand_below_shoulder_mm = 0;
   double ceiling_floor_mm = 0;  // highest oven floor for these hands
   double nearest_standoff_mm = 0;
+  CookHeat heat;
   double oven_cost = 0;  // unit-free, what the household search weighs
   // At prep; meaningless unless at_prep.
   double prep_offset_mm = 0;  // counter below the elbow, positive down
@@ -133,9 +148,30 @@ struct ExistingCounter {
   double platform_mm = 0;  // for the cooks, where the counter is too high
 };
 
+// A fixed lamp at the oven. Places in the oven frame.
+struct Lamp {
+  Vec mount;
+  std::optional<Vec> head;  // as given, or the best place found; nullopt: none, or not looked for
+  light::Throw light;       // meaningless without a head, as is what follows
+  double neck_needed_mm = 0;
+  double heat_kw_m2 = 0;     // at the head
+  std::string_view against;  // why a given head may not be there; empty: it may
+  bool searched = false;     // evaluate() looks for places, evaluate_fit() does not
+  int places = 0;            // of the grid's, that work within the neck
+  std::optional<double> shortest_neck_mm;
+};
+
+struct LightResult {
+  std::optional<Lamp> lamp;
+  std::optional<double> prep_lux;     // at the dough counter's end, where it is darkest
+  std::optional<double> landing_lux;  // in the middle of a landing beside that counter
+};
+
 struct Evaluation {
   oven::Geometry geometry;
   sight::Disc pizza;
+  heat::Mouth mouth;
+  LightResult light;
   std::vector<CookResult> cooks;
   Recommended recommended;
   Heights used;             // given where given, recommended elsewhere
@@ -158,7 +194,7 @@ struct Evaluation {
 // native for four cooks. Every number is finite.
 Evaluation evaluate(const config::Config& config);
 
-// The dragged path: all but sensitivity, weight moves and guests.
+// The dragged path: all but sensitivity, weight moves, guests and the search for a lamp's place.
 Evaluation evaluate_fit(const config::Config& config);
 
 // Visible share over oven floor height (across) and standoff (up) for the fit map.
@@ -166,7 +202,10 @@ struct FitMap {
   int columns = 0, rows = 0;
   double floor_low_mm = 0, floor_high_mm = 0;  // of the oven's floor
   double standoff_low_mm = 0, standoff_high_mm = 0;
-  std::vector<float> share;        // worst oven cook's seen share of the pizza, row by row
+  std::vector<float> share;  // worst oven cook's seen share of the pizza, row by row
+  // Standoff below which a face at the worst oven cook's height gets too much heat to linger, one
+  // for each column. At least.
+  std::vector<float> heat_limit_mm;
   std::vector<std::uint8_t> good;  // 1 where every oven cook sees the target and has easy hands
 };
 FitMap fit_map(const config::Config& config, int columns, int rows);

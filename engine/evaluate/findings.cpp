@@ -6,6 +6,7 @@
 
 #include "engine/base/quantity.h"
 #include "engine/cook/percentiles.h"
+#include "engine/evaluate/lighting.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
 
@@ -352,6 +353,7 @@ std::vector<Finding> findings_of(const config::Config& config, const Scene& scen
     if (cook.at_oven) {
       add_hands(out, config, e, i);
       add_sight(out, config, e, i);
+      add_heat(out, e, i);
     }
     if (cook.at_prep) add_prep(out, config, cook, i);
   }
@@ -369,6 +371,7 @@ std::vector<Finding> findings_of(const config::Config& config, const Scene& scen
   add_kitchen_counter(out, config, scene, e);
   add_trial(out, config, e);
   add_room(out, config, e);
+  add_light(out, config, e);
   return std::move(out.list);
 }
 

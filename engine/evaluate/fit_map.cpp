@@ -37,6 +37,17 @@ FitMap fit_map(const config::Config& config, int columns, int rows) {
   const std::size_t cells = static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows);
   map.share.reserve(cells);
   map.good.reserve(cells);
+  const heat::Mouth mouth = heat::mouth_of(scene.geometry, config.oven.floor_temp_c);
+  for (int column = 0; column < columns; ++column) {
+    double limit_mm = 0;
+    for (const cook::Body* body : bodies) {
+      const double floor_mm =
+          map.floor_low_mm + (map.floor_high_mm - map.floor_low_mm) * column / (columns - 1);
+      limit_mm = std::max(limit_mm, heat::linger_standoff_mm(mouth, config.view.lateral_mm,
+                                                             body->eye.value_mm - floor_mm));
+    }
+    map.heat_limit_mm.push_back(static_cast<float>(limit_mm));
+  }
   for (int row = 0; row < rows; ++row) {
     const double standoff_mm =
         map.standoff_low_mm + (map.standoff_high_mm - map.standoff_low_mm) * row / (rows - 1);

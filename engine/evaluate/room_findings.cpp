@@ -7,10 +7,9 @@ namespace {
 
 using clearance::Side;
 
-// US kitchen planning guidelines, second hand: 42 and 48 in work aisle, 15 in landing, 36 x 24 in
+// US kitchen planning guidelines, second hand: 42 and 48 in work aisle, 36 x 24 in
 // preparation area.
 constexpr double kAisleOne_mm = 1067, kAisleSeveral_mm = 1219;
-constexpr double kLanding_mm = 381;
 constexpr double kPrepWidth_mm = 914, kPrepDepth_mm = 610;
 constexpr double kPeelRoomPerDepth = 1.5;  // one expert of the trade
 constexpr double kPeelPlay_mm = 20;        // blade to mouth, both sides together: judgement

@@ -14,6 +14,9 @@ namespace hs::evaluate {
 // The child-free zone and an 18 in standing place beside it.
 inline constexpr double kChildRun_mm = clearance::kChildFree_mm + 460;
 
+// Landing beside an oven, 15 in: US kitchen planning guideline 23, read.
+inline constexpr double kLanding_mm = 381;
+
 // Compared at the quantum of a length, so that the last bit never decides a verdict.
 inline constexpr double kTolerance = 0.05;
 
@@ -42,6 +45,9 @@ struct Findings {
     }
   }
 };
+
+// Face, hand, hot zone and stoop of a cook at the oven (engine/evaluate/heating.cpp).
+void add_heat(Findings& out, const Evaluation& e, std::size_t i);
 
 void add_clearances(Findings& out, const config::Config& config, const Evaluation& evaluation);
 void add_room(Findings& out, const config::Config& config, const Evaluation& evaluation);

@@ -85,6 +85,10 @@ std::optional<Band> dough_band(const config::Config& config, const Scene& scene,
 CookResult cook_result(const config::Config& config, const Scene& scene, std::size_t index,
                        const Heights& used);
 
+// Heat at a cook at the oven; takes back a stoop that brings the face past the lingering limit.
+void fill_heat(const config::Config& config, const Scene& scene, const heat::Mouth& mouth,
+               CookResult& cook);
+
 std::optional<ColdTrial> cold_trial(const config::Config& config, const Scene& scene,
                                     const Heights& used);
 

@@ -97,6 +97,12 @@ Throw best_throw(const Setup& setup, std::span<const Vec> points, const Vec& hea
   return best;
 }
 
+double most_lux(const Setup& setup, std::span<const Vec> points, const Vec& head) {
+  double sum = 0;
+  for (const Vec& point : points) sum += lux_at(point, kUpward, head, setup.candela);
+  return points.empty() ? 0 : sum / static_cast<double>(points.size());
+}
+
 bool hides_target(const Setup& setup, const Vec& eye, const Vec& head) {
   if (eye.z <= 0) return false;
   const Vec ray = head - eye;

@@ -68,8 +68,11 @@ struct Throw {
 // from points_of().
 Throw best_throw(const Setup& setup, std::span<const Vec> points, const Vec& head);
 
+// Mean lux with every point inside the beam and none in shadow: no aim gives more.
+double most_lux(const Setup& setup, std::span<const Vec> points, const Vec& head);
+
 // Why a head may not be at a place; the first that applies.
-enum class Against : unsigned char { Nothing, Neck, Peel, Eye, Shadow, TooNear };
+enum class Against : unsigned char { Nothing, Peel, Eye, Shadow, TooNear };
 
 // The head would hide part of the pizza from an eye.
 bool hides_target(const Setup& setup, const Vec& eye, const Vec& head);
@@ -103,14 +106,19 @@ Best search(const Setup& setup, TooHot too_hot) {
         const double neck_mm = round_to(neck_needed_mm(setup, head), 10);
         const bool within = neck_mm <= setup.neck_mm;
         if (!within && best.shortest_neck_mm && neck_mm >= *best.shortest_neck_mm) continue;
+        // Cheap and nearly always decisive: the lit part of the floor is convex, so where the
+        // middle of the pizza is dark more than a tenth of it is.
+        if (points.empty() || !passes_mouth(setup.oven, head, points.front())) continue;
         if (against(setup, points, head) != Against::Nothing || too_hot(head)) continue;
         if (!best.shortest_neck_mm || neck_mm < *best.shortest_neck_mm) {
           best.shortest_neck_mm = neck_mm;
         }
         if (!within) continue;
         ++best.places;
-        Throw here = best_throw(setup, points, head);
-        const double lux = round_to(here.lux, 1), best_lux = round_to(best.light.lux, 1);
+        const double best_lux = round_to(best.light.lux, 1);
+        if (best.head && round_to(most_lux(setup, points, head), 1) < best_lux) continue;
+        const Throw here = best_throw(setup, points, head);
+        const double lux = round_to(here.lux, 1);
         const bool better =
             !best.head || lux > best_lux ||
             (lux == best_lux && neck_mm < round_to(neck_needed_mm(setup, *best.head), 10));

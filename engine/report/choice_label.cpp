@@ -29,6 +29,13 @@ constexpr Label kLabels[] = {
     {"target", "pizza", "The pizza"},
     {"target", "far_crust", "The pizza and its far rim"},
     {"target", "whole_floor", "The oven's floor to the back"},
+    {"glove", "none", "Bare hand"},
+    {"glove", "gauntlet", "Dry gauntlet"},
+    {"shield", "none", "Nothing"},
+    {"shield", "plate", "A metal plate"},
+    {"mount", "none", "No fixed lamp"},
+    {"mount", "left", "Left of the mouth"},
+    {"mount", "right", "Right of the mouth"},
     {"arrangement", "riser", "Oven on a riser"},
     {"arrangement", "two_level", "Two levels"},
 };

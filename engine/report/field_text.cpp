@@ -23,6 +23,8 @@ std::string number_words(Quantity quantity, double value, Units units) {
       return fixed(value * 100, 0) + " %";
     case Quantity::Weight:
       return trimmed(value, 2);
+    case Quantity::Flux:
+      return fixed(value, 0) + " lm";
     case Quantity::Text:
     case Quantity::Flag:
     case Quantity::Choice:
@@ -40,6 +42,7 @@ std::string absent_words(const config::Field& field, const config::Config& confi
     return "the recommended one";
   }
   if (field.path.starts_with("oven.outer_mouth.")) return "the mouth's own";
+  if (field.path.starts_with("light.head.")) return "the best place found";
   if (field.path.starts_with("trial.at.")) return "as in use";
   if (field.path.starts_with("cooks[].")) return "not given";
   return "not known";

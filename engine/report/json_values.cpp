@@ -9,6 +9,7 @@ namespace hs::report {
 namespace {
 
 constexpr int kMmDecimals = 1, kDegDecimals = 1, kShareDecimals = 4;
+constexpr int kFluxDecimals = 2, kLuxDecimals = 0;
 
 }  // namespace
 
@@ -34,6 +35,14 @@ void put_deg(JsonWriter& out, std::string_view key, const std::optional<double>&
 
 void put_share(JsonWriter& out, std::string_view key, const std::optional<double>& share) {
   put_number(out, key, share, kShareDecimals);
+}
+
+void put_flux(JsonWriter& out, std::string_view key, const std::optional<double>& kw_m2) {
+  put_number(out, key, kw_m2, kFluxDecimals);
+}
+
+void put_lux(JsonWriter& out, std::string_view key, const std::optional<double>& lx) {
+  put_number(out, key, lx, kLuxDecimals);
 }
 
 void put_text(JsonWriter& out, std::string_view key, std::string_view text) {

@@ -15,6 +15,9 @@ void put_share(JsonWriter& out, std::string_view key, const std::optional<double
 // At most this many decimals.
 void put_number(JsonWriter& out, std::string_view key, const std::optional<double>& value,
                 int decimals);
+// Two decimals; whole.
+void put_flux(JsonWriter& out, std::string_view key, const std::optional<double>& kw_m2);
+void put_lux(JsonWriter& out, std::string_view key, const std::optional<double>& lx);
 void put_text(JsonWriter& out, std::string_view key, std::string_view text);
 // Null where empty.
 void put_text_or_null(JsonWriter& out, std::string_view key, std::string_view text);

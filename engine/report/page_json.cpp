@@ -18,7 +18,8 @@ constexpr std::string_view kAlwaysExplained[] = {
     "reach.feet_line",   "height.sensitivity",  "height.fits_adults",  "height.compromise",
     "height.full_view",  "height.hand_ceiling", "height.dough_band",   "cook.survey_adult",
     "cook.survey_child", "cook.taller_than",    "cook.shoe_allowance", "cook.seated",
-    "cook.child_table",  "reach.prep_depth"};
+    "cook.child_table",  "reach.prep_depth",    "heat.linger",         "heat.mouth",
+    "heat.touch"};
 
 // Which section a finding stands in.
 std::string_view section_of(std::string_view rule) {
@@ -26,6 +27,8 @@ std::string_view section_of(std::string_view rule) {
   if (rule.starts_with("cook.")) return "people";
   if (rule.starts_with("clearance.") || rule == "height.cover_ceiling") return "clearances";
   if (rule.starts_with("reach.")) return "reach";
+  if (rule.starts_with("heat.")) return "heat";
+  if (rule.starts_with("light.")) return "light";
   return "findings";
 }
 
@@ -190,6 +193,14 @@ std::vector<Section> sections(const Page& page) {
                  "The oven's own manual first, then local rules. Where neither speaks the answer "
                  "is: not known.",
                  clearance_tables(page), finding_items(page, "clearances")});
+  all.push_back(
+      {"heat", "Heat at face and hand",
+       "What the mouth throws on bare skin that is turned to it. It permits nothing, and no "
+       "clearance comes from it.",
+       heat_tables(page), finding_items(page, "heat")});
+  all.push_back({"light", "Light after dark",
+                 "A fixed light that nobody holds, and light on the counters.", light_tables(page),
+                 finding_items(page, "light")});
   all.push_back({"reach", "Arms, peel and room",
                  "From the counter's front edge; the trunk leans at most 20 degrees.",
                  reach_tables(page), finding_items(page, "reach")});

@@ -47,6 +47,8 @@ std::vector<Table> arrangement_tables(const Page& page);
 std::vector<Table> sensitivity_tables(const Page& page);
 std::vector<Table> clearance_tables(const Page& page);
 std::vector<Table> reach_tables(const Page& page);
+std::vector<Table> heat_tables(const Page& page);
+std::vector<Table> light_tables(const Page& page);
 std::vector<Table> trial_tables(const Page& page);
 std::vector<Table> source_tables(const Page& page);
 

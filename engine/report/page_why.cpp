@@ -32,6 +32,10 @@ std::string in_unit(const Page& page, rules::Unit unit, double value) {
       return degrees(value);
     case rules::Unit::Share:
       return percent(value);
+    case rules::Unit::HeatFlux:
+      return heat_flux(value);
+    case rules::Unit::Lux:
+      return lux(value);
   }
   return {};
 }

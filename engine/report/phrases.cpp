@@ -61,6 +61,10 @@ std::string percent(double share) {
   return fixed(std::min(99.0, std::round(share * 100)), 0) + " %";
 }
 
+std::string heat_flux(double kw_m2) { return fixed(kw_m2, 2) + " kW/m\u00B2"; }
+
+std::string lux(double lx) { return fixed(lx, 0) + " lx"; }
+
 std::string degrees(double deg) { return fixed(deg, 0) + "\u00B0"; }
 
 std::string_view steps_back(double mm) {

@@ -36,6 +36,10 @@ std::string distance(double mm, Units units, Round round = Round::Nearest);
 // "76 %". Never 100 % below sight::kAllSeen, never 0 % above nothing.
 std::string percent(double share);
 
+// "1.42 kW/m²"; "540 lx".
+std::string heat_flux(double kw_m2);
+std::string lux(double lx);
+
 // "34°".
 std::string degrees(double deg);
 

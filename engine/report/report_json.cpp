@@ -11,6 +11,7 @@
 #include "engine/config/read.h"
 #include "engine/report/cited.h"
 #include "engine/report/headline.h"
+#include "engine/report/heat_json.h"
 #include "engine/report/json_values.h"
 #include "engine/report/phrases.h"
 #include "engine/report/rules_json.h"
@@ -359,6 +360,12 @@ void put_in_unit(JsonWriter& out, std::string_view key, rules::Unit unit,
     case rules::Unit::Share:
       put_share(out, key, value);
       return;
+    case rules::Unit::HeatFlux:
+      put_flux(out, key, value);
+      return;
+    case rules::Unit::Lux:
+      put_lux(out, key, value);
+      return;
   }
 }
 
@@ -451,8 +458,8 @@ std::string report_json(const config::Config& config, const Evaluation& e) {
   out.begin_list();
   for (std::size_t i = 0; i < e.cooks.size(); ++i) put_cook(out, config.cooks[i], e.cooks[i]);
   out.end_list();
-  // Not worked out by this version; the finding "heat.not_computed" says so.
-  put_null(out, "heat");
+  put_heat(out, config, e);
+  put_light(out, e);
   out.key("findings");
   out.begin_list();
   for (const Finding& finding : e.findings) put_finding(out, config, e, finding);

@@ -15,6 +15,9 @@
 //   {spare}                    the margin, where it is more than a hand can tell
 //   {limit_about}              the limit to the next whole inch or 10 mm
 //   {block}                    block under the oven on the existing cabinet; no value when none
+//   {seconds}                  time to severe pain at the heat measured; none beyond two minutes
+//   {flame}                    how much more a rolling flame emits; no value when it is no more
+//   {linger}                   nearest place where this cook's face may linger
 //   {Where}                    {where} with a capital
 
 #include <cmath>
@@ -22,7 +25,9 @@
 #include <string>
 #include <string_view>
 
+#include "engine/base/quantity.h"
 #include "engine/config/fields.h"
+#include "engine/heat/tolerance.h"
 #include "engine/report/headline.h"
 #include "engine/report/phrases.h"
 #include "engine/report/summary.h"
@@ -69,6 +74,10 @@ Words number(const Context& s, const std::optional<double>& given, Part part) {
       return degrees(value);
     case rules::Unit::Share:
       return percent(value);
+    case rules::Unit::HeatFlux:
+      return heat_flux(value);
+    case rules::Unit::Lux:
+      return lux(value);
   }
   return {};
 }
@@ -200,6 +209,19 @@ Words counter(const Context& s) {
   return build_height(marked.counter_mm.value_or(*s.evaluation.used.counter_mm), s.units, true);
 }
 
+Words seconds(const Context& s) {
+  if (!s.finding.measured) return {};
+  const auto time_s = heat::tolerance_s(*s.finding.measured);
+  constexpr double kLongest_s = 120;
+  if (!time_s || *time_s > kLongest_s) return {};
+  return trimmed(*time_s, *time_s < 10 ? 1 : 0) + " s";
+}
+
+Words flame(const Context& s) {
+  const double factor = round_to(s.evaluation.mouth.flame_factor, 10);
+  return factor > 1 ? Words(trimmed(factor, 1)) : Words{};
+}
+
 Words blank(const Context& s, std::string_view name) {
   const evaluate::CookResult* cook = s.cook();
   const config::View& view = s.config.view;
@@ -215,6 +237,11 @@ Words blank(const Context& s, std::string_view name) {
   if (name == "spare") {
     const bool some = s.finding.margin && *s.finding.margin >= kOverHands_mm;
     return some ? number(s, s.finding.margin, Part::Margin) : Words{};
+  }
+  if (name == "seconds") return seconds(s);
+  if (name == "flame") return flame(s);
+  if (name == "linger") {
+    return cook ? Words(distance(cook->heat.linger_standoff_mm, s.units, Round::Up)) : Words{};
   }
   if (name == "where") return where(s);
   if (name == "Where") {

@@ -1,5 +1,5 @@
 #pragma once
-// Rules about free room around the oven, what it stands on, and heat.
+// Rules about free room around the oven and what it stands on.
 
 #include "engine/rules/rule_row.h"
 
@@ -112,23 +112,6 @@ inline constexpr RuleRow kClearanceRows[] = {
      .unknown = "Whether this oven may stand on anything that burns is not known: find it in its "
                 "manual before you build.",
      .inputs = "clearance.on_combustible"},
-    {.id = "heat.not_computed",
-     .title = "Heat at the face and the hand",
-     .unit = Unit::None,
-     .harm = Harm::Note,
-     .measures = "",
-     .against = "",
-     .source = "judgement",
-     .clause = "",
-     .basis = Basis::Judgement,
-     .words = "This version does not work out radiant heat. No clearance ever comes from a heat "
-              "model; the oven's own manual speaks.",
-     .ok = "",
-     .warn = "",
-     .fail = "",
-     .unknown = "Heat at the face and the hand is not worked out by this version: stand where it "
-                "feels easy, and step back before it does not.",
-     .inputs = "-"},
     {.id = "oven.masonry_base",
      .title = "What a masonry oven stands on",
      .unit = Unit::None,

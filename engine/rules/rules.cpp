@@ -5,7 +5,9 @@
 
 #include "engine/rules/rows_clearance.h"
 #include "engine/rules/rows_cook.h"
+#include "engine/rules/rows_heat.h"
 #include "engine/rules/rows_height.h"
+#include "engine/rules/rows_light.h"
 #include "engine/rules/rows_reach.h"
 #include "engine/rules/rows_sight.h"
 #include "engine/rules/source_rows.h"
@@ -13,8 +15,8 @@
 namespace hs::rules {
 namespace {
 
-constexpr std::span<const RuleRow> kParts[] = {kSightRows, kHeightRows, kCookRows, kReachRows,
-                                               kClearanceRows};
+constexpr std::span<const RuleRow> kParts[] = {kSightRows,     kHeightRows, kCookRows, kReachRows,
+                                               kClearanceRows, kHeatRows,   kLightRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;

@@ -25,6 +25,8 @@ enum class Unit : std::uint8_t {
   Distance,  // mm, a place to stand: told to the whole inch or 10 mm
   Angle,     // degrees
   Share,     // 0..1
+  HeatFlux,  // kW/m2
+  Lux,       // lx
 };
 
 constexpr std::string_view unit_name(Unit u) {
@@ -38,6 +40,10 @@ constexpr std::string_view unit_name(Unit u) {
       return "degree";
     case Unit::Share:
       return "share";
+    case Unit::HeatFlux:
+      return "kW/m2";
+    case Unit::Lux:
+      return "lx";
   }
   return "";
 }

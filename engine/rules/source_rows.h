@@ -51,6 +51,19 @@ inline constexpr Source kSources[] = {
     {"en1005_4", "CEN", "EN 1005-4, working postures in relation to machinery", "",
      Basis::SecondHand, "Zones as given in the help page of a posture tool."},
 
+    // Heat and light --------------------------------------------------------------------------
+    {"cfr_24_51", "US Department of Housing and Urban Development",
+     "24 CFR part 51 subpart C, siting near hazards: heat that people may be exposed to", "",
+     Basis::Seen, "For fires of whole plants; borrowed as what people outdoors bear."},
+    {"sfpe", "Purser and McAllister", "SFPE Handbook of Fire Protection Engineering, chapter 63",
+     "5th edition", Basis::SecondHand, "Through public code and PD 7974-6 as quoted."},
+    {"iso13732", "ISO", "ISO 13732-1, contact with hot surfaces", "2006", Basis::SecondHand,
+     "A table that an insulation firm prints; stone, plastic and some times are from memory."},
+    {"gouffe1945", "Gouffe", "Corrections d'ouverture des corps-noirs artificiels", "1945",
+     Basis::SecondHand, "The leading term, through a public code's comment."},
+    {"food_code", "US Food and Drug Administration", "Food Code", "", Basis::Seen,
+     "Made for food businesses, not for homes."},
+
     // Access and kitchens ---------------------------------------------------------------------
     {"ada2010", "US Department of Justice", "ADA Standards for Accessible Design", "2010",
      Basis::Seen, ""},

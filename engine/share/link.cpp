@@ -77,6 +77,7 @@ Value code_value(Coder& coder, Model& model, const Field& field, const Value& va
     case Quantity::Years:
     case Quantity::Share:
     case Quantity::Weight:
+    case Quantity::Flux:
       break;
   }
   const std::int64_t least = quanta(field, field.min);

@@ -84,6 +84,10 @@ inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) 
   e.weight_moves.push_back({"sight", 2, 12.34, 0});
   e.fits_adults_share = 0.71239;
 
+  e.mouth.emissivity = 0.98964;
+  e.mouth.emissive_kw_m2 = 15.3467;
+  e.mouth.flame_factor = 2.1261;
+  e.cooks[0].heat = {0.3456, 1.6543, 380, 2.3456, 1.1728, 4.6299, 0.9144, 450, {}};
   e.findings = {
       {"clearance.side", Verdict::Fail, {}, 200, 300, -100, "on the left"},
       {"clearance.side", Verdict::Unknown, {}, {}, 300, {}, "on the right"},

@@ -1,6 +1,7 @@
 #include "engine/report/report_json.h"
 
 #include <cctype>
+#include <cmath>
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <set>
@@ -123,7 +124,12 @@ TEST_CASE("a cook who is not at the oven sees nothing there, and null says so",
   CHECK(ben.at("full_view").at("standoff_mm").is_null());
   CHECK(ben.at("estimate_sd_mm").at("elbow").is_null());  // measured
   CHECK(ben.at("estimate_sd_mm").at("eye") == 8);
-  CHECK(r.at("heat").is_null());
+  // A cook who is not at the oven has no heat to tell.
+  const json cooks = r.at("heat").at("cooks");
+  REQUIRE(cooks.size() == 2);
+  require_keys(cooks[0], {"name", "face_kw_m2", "hand_kw_m2", "tolerance_s", "linger_standoff_mm"});
+  CHECK(cooks[1].at("face_kw_m2").is_null());
+  CHECK(r.at("light").at("lamp").is_null());
 }
 
 TEST_CASE("numbers stand at the contract's quanta", "[report][json][contract]") {
@@ -221,4 +227,35 @@ TEST_CASE("the report of the hand-built household is word for word as it was rea
     REQUIRE(have == want);
   }
   CHECK_FALSE(std::getline(got, have));
+}
+
+TEST_CASE("heat and light are told at their quanta, for every cook at the oven",
+          "[report][heat][light]") {
+  config::Config config;
+  config.light.mount = config::Mount::Right;
+  config.light.general_lumens = 2000;
+  config.light.general_up_mm = 1000;
+  const evaluate::Evaluation e = evaluate::evaluate(config);
+  const json r = json::parse(report::report_json(config, e));
+  const json heat = r.at("heat"), lamp = r.at("light").at("lamp");
+  const auto near = [](const json& told, double meant, double quantum) {
+    return std::abs(told.get<double>() - meant) <= quantum / 2 + 1e-9;
+  };
+  CHECK(near(heat.at("mouth_emissive_kw_m2"), e.mouth.emissive_kw_m2, 0.01));
+  const json cook = heat.at("cooks").at(0);
+  CHECK(near(cook.at("face_kw_m2"), e.cooks[0].heat.face_watching_kw_m2, 0.01));
+  CHECK(near(cook.at("hand_kw_m2"), e.cooks[0].heat.hand_kw_m2, 0.01));
+  // SFPE Handbook eq. 63.43: 60 x 1.33 / q^1.33 seconds.
+  const double q = e.cooks[0].heat.face_watching_kw_m2;
+  CHECK(near(cook.at("tolerance_s"), 60 * 1.33 / std::pow(q, 1.33), 0.1));
+  REQUIRE(e.light.lamp->head.has_value());
+  CHECK(near(lamp.at("head").at("up_mm"), e.light.lamp->head->z, 0.1));
+  CHECK(near(lamp.at("head").at("ahead_mm"), -e.light.lamp->head->y, 0.1));
+  CHECK(near(lamp.at("pizza_lx"), e.light.lamp->light.lux, 1));
+  CHECK(near(r.at("light").at("prep_lx"), *e.light.prep_lux, 1));
+  // Nothing above nought is told of a cook who stays at the dough.
+  config.cooks[0].at = config::At::Prep;
+  const json away = of(config).at("heat").at("cooks").at(0);
+  CHECK(away.at("face_kw_m2").is_null());
+  CHECK(away.at("tolerance_s").is_null());
 }

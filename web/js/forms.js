@@ -16,6 +16,8 @@ const stationGroups = [
   { into: 'oven-fields', title: 'Looking and baking', closed: true, prefixes: ['view.', 'peel.'] },
   { into: 'oven-fields', title: 'A cabinet that is already there', prefixes: ['station.existing_counter_mm'] },
   { into: 'oven-fields', title: 'The station', closed: true, prefixes: ['station.'] },
+  { into: 'oven-fields', title: 'Against the heat', closed: true, prefixes: ['heat.'] },
+  { into: 'oven-fields', title: 'Light', closed: true, prefixes: ['light.'] },
   { into: 'oven-fields', title: 'Cover and local rules', closed: true, prefixes: ['site.'] },
   { into: 'oven-fields', title: 'More', closed: true, prefixes: [''] },
 ];
@@ -28,15 +30,20 @@ const cookKey = (field) => field.path.replace('cooks[].', '');
 const groupOf = (groups, name) => groups.find(({ prefixes }) =>
   prefixes.some((prefix) => name === prefix || prefix === '' || (prefix.endsWith('.') && name.startsWith(prefix))));
 
+const ofLamp = ['mount_across_mm', 'mount_ahead_mm', 'mount_up_mm', 'neck_mm', 'lumens', 'beam_deg']
+  .map((key) => `light.${key}`);
+
 // Questions that only some stations have an answer to; `said(path)` is the text of a field's value.
 const askedWhen = {
   'cooks[].age_years': (said, cook) => said('cooks[].build', cook) === 'child',
   'cooks[].seat_height_mm': (said, cook) => said('cooks[].seated', cook) === 'true',
   'oven.mouth_side_height_mm': (said) => said('oven.mouth_shape') === 'arch',
   'oven.outer_mouth.side_height_mm': (said) => said('oven.outer_mouth.shape') === 'arch',
+  ...Object.fromEntries([...ofLamp, 'light.head.across_mm', 'light.head.ahead_mm', 'light.head.up_mm']
+    .map((path) => [path, (said) => said('light.mount') !== 'none'])),
 };
 // These have a value even where nobody asked; all others show what they were once given.
-const hasDefault = new Set(['oven.mouth_side_height_mm', 'cooks[].seat_height_mm']);
+const hasDefault = new Set(['oven.mouth_side_height_mm', 'cooks[].seat_height_mm', ...ofLamp]);
 
 // `actions` as for makeField, and removeCook(index), looking(index).
 export function makeForms(actions) {

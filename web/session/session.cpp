@@ -82,6 +82,8 @@ void Session::evaluate_now(bool full) {
     next.sensitivity = std::move(evaluation_.sensitivity);
     next.weight_moves = std::move(evaluation_.weight_moves);
     next.fits_adults_share = evaluation_.fits_adults_share;
+    // The lamp's best place is looked for on release; until then it hangs where it hung.
+    if (next.light.lamp && !next.light.lamp->head) next.light.lamp = evaluation_.light.lamp;
     evaluation_ = std::move(next);
   }
   ++revision_;
