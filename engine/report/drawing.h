@@ -38,6 +38,7 @@ enum class Role : std::uint8_t {
   Eye,
   Sightline,
   Feet,
+  HeatLimit,  // where a face gets too much heat to linger
   Dimension,
   Label,
   // Of the larger sheets.

@@ -321,6 +321,20 @@ void draw_ray(Drawing& d, const Scene& s, const Look& look) {
   d.dot(Role::Eye, s.figure.eye, kEyeDot_mm);
 }
 
+// The place at this eye's height from which on the mouth's heat lets the face linger.
+void draw_heat(Drawing& d, const Scene& s, const evaluate::CookHeat& heat, const SectionView& view,
+               const Box& box) {
+  const double x = -heat.linger_standoff_mm;
+  if (x <= box.left_mm) return;
+  const double top_mm =
+      std::min(s.figure.eye.y_mm + 2.4 * view.text_mm, box.top_mm - 1.4 * view.text_mm);
+  d.line(Role::HeatLimit, {x, s.figure.eye.y_mm - 2.4 * view.text_mm}, {x, top_mm}, Weight::Normal,
+         true);
+  if (view.names) {
+    d.text(Role::HeatLimit, {x, top_mm + 0.7 * view.text_mm}, "linger no nearer", Align::Centre);
+  }
+}
+
 // The tape on the ground and its distance from the counter's edge.
 void draw_feet(Drawing& d, const Scene& s, const SectionView& view) {
   const double feet_mm = s.front_mm - s.figure.toes_mm;
@@ -471,6 +485,7 @@ Drawing section(const config::Config& config, const evaluate::Evaluation& evalua
     draw_person(d, s);
     draw_ray(d, s, look);
     draw_feet(d, s, view);
+    draw_heat(d, s, evaluation.cooks[view.person].heat, view, frame.box);
   } else {
     draw_person(d, s);
     d.dot(Role::Eye, s.figure.eye, kEyeDot_mm);

@@ -17,6 +17,7 @@ enum Tone : std::uint8_t {
   kInkSoft,
   kGood,
   kWarn,
+  kFail,
   kUnknown,
   kGround,
   kCabinet,
@@ -38,6 +39,7 @@ constexpr Ink kInks[kToneCount] = {
     {"ink_soft", "#30443a", "#d3d3c0", "#333333"},
     {"good", "#0f5230", "#9bdda9", "#0f5230"},
     {"warn", "#6b3d00", "#ffcb73", "#6b3d00"},
+    {"fail", "#8c1710", "#ffb3a6", "#8c1710"},
     {"unknown", "#4b2c78", "#d9c4ff", "#4b2c78"},
     {"ground", "#d8c7a3", "#3a3a2a", "#e8e8e8"},
     {"cabinet", "#e6d9bb", "#33453a", "#f4f4f4"},
@@ -92,6 +94,8 @@ RoleInk ink_of(Role role) {
       return {"sightline", kSightline, kSightline};
     case Role::Feet:
       return {"feet", kSightline, kSightline};
+    case Role::HeatLimit:
+      return {"heat-limit", kFail, kFail};
     case Role::Dimension:
       return {"dimension", kInk, kInk};
     case Role::Label:

@@ -19,6 +19,8 @@ inline constexpr const char* kPresets[] = {
     "ovens/masonry_dome_28",
     "ovens/masonry_dome_36",
     "ovens/masonry_barrel",
+    "stations/brick_oven_too_close",
+    "stations/evening_lamp",
     "stations/four_cooks",
     "stations/prep_only",
     "stations/seated_cook",

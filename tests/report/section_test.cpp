@@ -218,6 +218,21 @@ TEST_CASE("the feet line stands at the toes and says their distance", "[report][
   CHECK(std::find(all.begin(), all.end(), text) != all.end());
 }
 
+TEST_CASE("the heat limit stands where a face may linger, at the eye's height",
+          "[report][section][heat]") {
+  config::Config config;
+  const evaluate::Evaluation e = evaluate::evaluate(config);
+  const Drawing d = section(config, e, {.units = Units::Millimetre, .text_mm = 60});
+  const std::vector<Mark> limit = of(d, Shape::Polyline, Role::HeatLimit);
+  REQUIRE(limit.size() == 1);
+  CHECK(limit[0].dashed);
+  const auto ends = d.points(limit[0]);
+  CHECK_THAT(ends[0].x_mm, WithinAbs(-e.cooks[0].heat.linger_standoff_mm, kDrawn));
+  CHECK_THAT(ends[1].x_mm, WithinAbs(ends[0].x_mm, kDrawn));
+  CHECK(ends[0].y_mm < e.cooks[0].body.eye.value_mm);
+  CHECK(ends[1].y_mm > e.cooks[0].body.eye.value_mm);
+}
+
 TEST_CASE("the room to keep free is dashed around the oven's body", "[report][section]") {
   config::Config config;
   config.station.oven_base_height_mm = 1000;

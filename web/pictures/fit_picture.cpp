@@ -216,6 +216,25 @@ float draw_good(const Ui& ui, const Frame& frame) {
   return rightmost;
 }
 
+// Below this line it is too hot for a face to linger, at the least.
+void draw_heat(const Ui& ui, const Frame& frame) {
+  const Rect& a = frame.area;
+  const std::size_t count = frame.map.heat_limit_mm.size();
+  const auto point = [&](std::size_t i) {
+    return ImVec2(a.x + a.w * static_cast<float>(i) / static_cast<float>(count - 1),
+                  frame.y_of(static_cast<double>(frame.map.heat_limit_mm[i])));
+  };
+  for (std::size_t i = 0; i + 1 < count; ++i) {
+    const ImVec2 from = point(i);
+    const ImVec2 to = point(i + 1);
+    ui.line(from.x, from.y, to.x, to.y, Tone::Fail, 2.5F);
+  }
+  const float y = point(0).y;
+  if (a.bottom() - y > 22) {
+    ui.text(a.x + 8, y + 11, "too hot to linger", kLabel, Tone::Ink, true);
+  }
+}
+
 // Round numbers along an axis, in the person's unit, `least` px apart.
 double tick_step(double low, double high, float length, float least, report::Units units) {
   const bool inches = units == report::Units::Inch;
@@ -302,6 +321,7 @@ void FitPicture::draw(Ui& ui, const Rect& rect, const config::Config& config,
                  "too high for the hands", kLabel, kLabel, 2, Tone::Ink, false, Side::Centre);
     ui.line(good_right, frame.area.y, good_right, frame.area.bottom(), Tone::Good, 2);
   }
+  draw_heat(ui, frame);
   draw_axes(ui, frame, view.units);
   draw_key(ui, frame);
 

@@ -60,6 +60,8 @@ Tone fill_tone(Role role) {
       return Tone::InkSoft;
     case Role::EyeLevel:
       return Tone::Sightline;
+    case Role::HeatLimit:
+      return Tone::Fail;
     case Role::Dimension:
     case Role::Label:
     case Role::Key:
