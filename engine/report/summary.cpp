@@ -85,6 +85,10 @@ std::string cook_line(const config::Config& config, const evaluate::CookResult& 
       add("oven " + plain_length(over_mm, units, true) + " too high for the hands");
     }
     add(sees(config.view, cook, units));
+    const double linger_mm = cook.heat.linger_standoff_mm;
+    if (config.view.standoff_mm < linger_mm) {
+      add("too hot to linger nearer than " + distance(linger_mm, units, Round::Up));
+    }
   }
   if (cook.young_child) {
     if (cook.table_mm) {

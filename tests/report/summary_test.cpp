@@ -49,6 +49,18 @@ TEST_CASE("each cook has one line", "[report][summary]") {
   CHECK(s.cooks[1].verdict == Verdict::Warn);
 }
 
+TEST_CASE("a cook who watches from where it is too hot is told from where on",
+          "[report][summary][heat]") {
+  const config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.cooks[0].heat.linger_standoff_mm = config.view.standoff_mm;
+  const Summary easy = report::summary(config, e, Units::Millimetre);
+  CHECK(easy.cooks[0].line.find("too hot") == std::string::npos);
+  e.cooks[0].heat.linger_standoff_mm = config.view.standoff_mm + 10;
+  const Summary hot = report::summary(config, e, Units::Millimetre);
+  CHECK(hot.cooks[0].line == easy.cooks[0].line + "; too hot to linger nearer than 710 mm");
+}
+
 TEST_CASE("the worst caution is a failure before what nobody knows", "[report][summary]") {
   const Summary s = built(Units::Millimetre);
   CHECK(s.worst == "On the left there is only 200 mm; its manual asks for 300 mm.");
