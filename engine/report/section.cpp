@@ -330,9 +330,6 @@ void draw_heat(Drawing& d, const Scene& s, const evaluate::CookHeat& heat, const
       std::min(s.figure.eye.y_mm + 2.4 * view.text_mm, box.top_mm - 1.4 * view.text_mm);
   d.line(Role::HeatLimit, {x, s.figure.eye.y_mm - 2.4 * view.text_mm}, {x, top_mm}, Weight::Normal,
          true);
-  if (view.names) {
-    d.text(Role::HeatLimit, {x, top_mm + 0.7 * view.text_mm}, "linger no nearer", Align::Centre);
-  }
 }
 
 // The tape on the ground and its distance from the counter's edge.
