@@ -1,7 +1,8 @@
 // Splits a linked program in two files of one memory and one table: what a person waits for, and
 // what may come after the first picture. A list of names says where the second part begins; what
 // only it can reach follows by itself, so new code falls where it belongs. binaryen's wasm-split
-// does the cut. The same input gives the same two files.
+// does the cut. Code that the list says nothing ever calls is left out of both. The same input gives
+// the same two files.
 //
 // Input is linked with names (--profiling-funcs); neither output has any.
 import { execFileSync } from 'node:child_process';
@@ -61,21 +62,49 @@ function reachable({ functions, roots }, isLater) {
   return seen;
 }
 
-// A wasm file without names, tools and other remarks, none of which a browser needs. Sections follow
-// each other after eight bytes: an id, 0 for remarks, and a size in LEB128.
-function withoutRemarks(bytes) {
-  const kept = [bytes.subarray(0, 8)];
-  for (let start = 8; start < bytes.length;) {
-    let at = start + 1;
-    let size = 0;
-    for (let scale = 1; ; scale *= 128) {
-      size += (bytes[at] & 127) * scale;
-      if (bytes[at++] < 128) break;
-    }
-    if (bytes[start] !== 0) kept.push(bytes.subarray(start, at + size));
-    start = at + size;
+// Unsigned LEB128, as wasm writes sizes: [value, where it ends].
+function readSize(bytes, at) {
+  let value = 0;
+  for (let scale = 1; ; scale *= 128) {
+    value += (bytes[at] & 127) * scale;
+    if (bytes[at++] < 128) return [value, at];
   }
-  return Buffer.concat(kept);
+}
+function writeSize(value) {
+  const bytes = [];
+  for (; value > 127; value = Math.floor(value / 128)) bytes.push((value & 127) | 128);
+  return Buffer.from([...bytes, value]);
+}
+
+// The code section's body with the functions at `dropped` emptied: no locals, unreachable, end.
+function withoutCode(body, dropped) {
+  let [count, at] = readSize(body, 0);
+  const parts = [body.subarray(0, at)];
+  for (let index = 0; index < count; ++index) {
+    const [size, start] = readSize(body, at);
+    parts.push(dropped.has(index) ? Buffer.from([3, 0, 0, 0x0b]) : body.subarray(at, start + size));
+    at = start + size;
+  }
+  return Buffer.concat(parts);
+}
+
+// A wasm file without names, tools and other remarks, none of which a browser needs, and without
+// the code of the functions at `dropped`. Sections follow each other after eight bytes: an id, a
+// size, a body.
+function slimmed(bytes, dropped) {
+  const remark = 0;
+  const code = 10;
+  const parts = [bytes.subarray(0, 8)];
+  for (let at = 8; at < bytes.length;) {
+    const id = bytes[at];
+    const [size, start] = readSize(bytes, at + 1);
+    const body = bytes.subarray(start, start + size);
+    at = start + size;
+    if (id === remark) continue;
+    const kept = id === code ? withoutCode(body, dropped) : body;
+    parts.push(Buffer.from([id]), writeSize(kept.length), kept);
+  }
+  return Buffer.concat(parts);
 }
 
 // Without a list nothing moves, and the second file is a program without content.
@@ -86,8 +115,11 @@ if (!options.list) {
   process.exit(0);
 }
 
-const list = readFileSync(options.list, 'utf8').split('\n').filter((line) => line && !line.startsWith('#'))
-  .map((line) => new RegExp(line));
+const lines = readFileSync(options.list, 'utf8').split('\n').filter((line) => line && !line.startsWith('#'));
+const mark = 'never ';
+const never = lines.filter((line) => line.startsWith(mark)).map((line) => new RegExp(line.slice(mark.length)));
+const notFirst = lines.filter((line) => !line.startsWith(mark)).map((line) => new RegExp(line)).concat(never);
+const anyOf = (patterns) => (name) => patterns.some((pattern) => pattern.test(name));
 const folder = mkdtempSync(path.join(tmpdir(), 'hearthsight-split-'));
 try {
   const file = (name) => path.join(folder, name);
@@ -96,20 +128,23 @@ try {
   const program = readProgram(readFileSync(file('named.wat'), 'utf8'));
   const all = [...program.functions.keys()];
   if (all.length === 0) throw new Error(`${options.wasm} has no names`);
-  for (const pattern of list) {
+  for (const pattern of notFirst) {
     if (!all.some((name) => pattern.test(name))) throw new Error(`no function is named ${pattern.source}`);
   }
-  const first = reachable(program, (name) => list.some((pattern) => pattern.test(name)));
-  const later = all.filter((name) => !first.has(name));
+  const first = reachable(program, anyOf(notFirst));
+  const called = reachable(program, anyOf(never));
+  const later = all.filter((name) => !first.has(name) && called.has(name));
+  const dropped = all.filter((name) => !called.has(name));
+  const place = (name) => program.functions.get(name).index;
 
   // Without names wasm-split knows a function by its place.
-  writeFileSync(file('plain.wasm'), withoutRemarks(readFileSync(options.wasm)));
-  writeFileSync(file('later.txt'), later.map((name) => program.functions.get(name).index).join('\n'));
+  writeFileSync(file('plain.wasm'), slimmed(readFileSync(options.wasm), new Set(dropped.map(place))));
+  writeFileSync(file('later.txt'), later.map(place).join('\n'));
   run(options['wasm-split'], file('plain.wasm'), '--enable-mutable-globals', `--split-funcs=@${file('later.txt')}`,
     '--import-namespace=first', '--placeholder-namespace=later', '--export-prefix=%',
     '-o1', options.first, '-o2', options.later);
-  writeFileSync(options.report, [...all.filter((name) => first.has(name)).map((name) => `first ${name}`),
-    ...later.map((name) => `later ${name}`), ''].join('\n'));
+  const part = (name) => (first.has(name) ? 'first' : called.has(name) ? 'later' : 'never');
+  writeFileSync(options.report, all.map((name) => `${part(name)} ${name}\n`).join(''));
 } catch (error) {
   console.error(`split: ${error.message} (${options.list})`);
   process.exitCode = 1;
