@@ -8,6 +8,7 @@ namespace hs {
 
 struct Vec {
   double x = 0, y = 0, z = 0;
+  bool operator==(const Vec&) const = default;
 };
 
 constexpr Vec operator+(const Vec& a, const Vec& b) { return {a.x + b.x, a.y + b.y, a.z + b.z}; }

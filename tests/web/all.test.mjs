@@ -8,3 +8,4 @@ import './cases/sheets.mjs';
 import './cases/drawings.mjs';
 import './cases/fallback.mjs';
 import './cases/pictures.mjs';
+import './cases/scene.mjs';

@@ -11,6 +11,7 @@
 #include "web/app/canvas.h"
 #include "web/app/view.h"
 #include "web/app/window.h"
+#include "web/render/scene_renderer.h"
 #include "web/session/session.h"
 
 namespace hs::web {
@@ -19,8 +20,10 @@ struct App {
   Session session;
   View view;
   Window window;
+  render::SceneRenderer scene;
   std::unique_ptr<Canvas> canvas;  // none: no WebGL
   std::uint32_t told_revision = 0;
+  bool later_here = false;  // what web/later.txt names
   std::string cursor;
   std::string answer;
 };

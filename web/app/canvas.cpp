@@ -27,12 +27,21 @@ KeyAction action_of(std::string_view code) {
     KeyAction action;
   };
   constexpr Row kRows[] = {
-      {"ArrowLeft", KeyAction::Less},    {"ArrowDown", KeyAction::Less},
-      {"ArrowRight", KeyAction::More},   {"ArrowUp", KeyAction::More},
-      {"PageDown", KeyAction::MuchLess}, {"PageUp", KeyAction::MuchMore},
-      {"Home", KeyAction::Least},        {"End", KeyAction::Most},
-      {"Enter", KeyAction::Press},       {"NumpadEnter", KeyAction::Press},
+      {"ArrowLeft", KeyAction::Less},
+      {"ArrowDown", KeyAction::Less},
+      {"ArrowRight", KeyAction::More},
+      {"ArrowUp", KeyAction::More},
+      {"PageDown", KeyAction::MuchLess},
+      {"PageUp", KeyAction::MuchMore},
+      {"Home", KeyAction::Least},
+      {"End", KeyAction::Most},
+      {"Enter", KeyAction::Press},
+      {"NumpadEnter", KeyAction::Press},
       {"Space", KeyAction::Press},
+      {"Equal", KeyAction::Closer},
+      {"NumpadAdd", KeyAction::Closer},
+      {"Minus", KeyAction::Farther},
+      {"NumpadSubtract", KeyAction::Farther},
   };
   for (const Row& row : kRows) {
     if (row.code == code) return row.action;
@@ -68,9 +77,36 @@ void Canvas::resize(float width, float height, float scale, const Insets& insets
   wake();
 }
 
-void Canvas::pointer(PointerKind kind, int id, bool touch, float x, float y) {
+void Canvas::follow(PointerKind kind, const Finger& finger) {
+  const auto at = std::find_if(fingers_.begin(), fingers_.end(),
+                               [&](const Finger& other) { return other.id == finger.id; });
+  switch (kind) {
+    case PointerKind::Down:
+      last_down_ = finger;
+      if (at == fingers_.end()) fingers_.push_back(finger);
+      break;
+    case PointerKind::Move:
+      if (at == fingers_.end()) break;
+      at->x = finger.x;
+      at->y = finger.y;
+      break;
+    case PointerKind::Up:
+    case PointerKind::Cancel:
+      if (at != fingers_.end()) fingers_.erase(at);
+      break;
+  }
+}
+
+void Canvas::pointer(PointerKind kind, int id, bool touch, float x, float y, double time_ms) {
   ImGuiIO& io = ImGui::GetIO();
-  // One finger works the canvas; others that come while it is down are left out.
+  follow(kind, {id, x, y, time_ms < 0 ? time_ms_ : time_ms});
+  if (pointing_ && scene_picture_.held() && !fingers_.empty()) {
+    // The scene takes every finger; to Dear ImGui they are one, which is up with the last of them.
+    pointer_ = fingers_.front().id;
+    wake();
+    if (id != pointer_) return;
+  }
+  // One finger works everything else; others that come while it is down are left out.
   if (pointing_ && id != pointer_) return;
   // Source, position, button, in this order: Dear ImGui judges each by what came before it.
   io.AddMouseSourceEvent(touch ? ImGuiMouseSource_TouchScreen : ImGuiMouseSource_Mouse);
@@ -126,6 +162,7 @@ bool Canvas::key(std::string_view code, bool down, int modifiers) {
   if (down) {
     focus_.ring = true;
     focus_.action = action;
+    focus_.sideways = code == "ArrowLeft" || code == "ArrowRight";
     wake();
   }
   return true;
@@ -133,6 +170,7 @@ bool Canvas::key(std::string_view code, bool down, int modifiers) {
 
 void Canvas::blur() {
   focus_ = {};
+  fingers_.clear();
   if (pointing_) pointer(PointerKind::Cancel, pointer_, true, 0, 0);
   wake();
 }
@@ -149,6 +187,8 @@ int Canvas::frame(double time_ms) {
   ImGuiIO& io = ImGui::GetIO();
   const double passed = last_ms_ < 0 ? 16.7 : time_ms - last_ms_;
   last_ms_ = time_ms;
+  time_ms_ = time_ms;
+  passed_ms_ = std::clamp(passed, 1.0, 50.0);
   io.DeltaTime = static_cast<float>(std::clamp(passed, 1.0, 200.0) / 1000);
   view_.person = looking(session_.config(), view_.person);
   refresh_summary();
@@ -164,6 +204,7 @@ int Canvas::frame(double time_ms) {
   // What was asked for shows in the next frame; events still in the queue need theirs.
   if (session_.revision() != before) wake();
   if (ImGui::GetCurrentContext()->InputEventsQueue.Size > 0) wanted_ = std::max(wanted_, 2);
+  if (view_.picture == Picture::Scene && scene_picture_.moving()) wanted_ = std::max(wanted_, 1);
   return wanted_;
 }
 
@@ -213,7 +254,15 @@ void Canvas::draw() {
 void Canvas::draw_picture(Ui& ui, const Station& station) {
   const Rect& r = layout_.picture;
   ui.fill(r, Tone::Sky);
-  if (view_.picture == Picture::FitMap) {
+  if (view_.picture == Picture::Scene && !view_.scene_here) {
+    ui.paragraph(layout_.scene.inset(16), "The scene is on its way.", kText, kTextSmall, 2,
+                 Tone::Ink, false, Side::Centre);
+  } else if (view_.picture == Picture::Scene) {
+    scene_picture_.draw(ui, r.inset(3), layout_.scene.inset(3),
+                        {station.config, station.evaluation, session_.revision(), view_, fingers_,
+                         last_down_, passed_ms_},
+                        intents_);
+  } else if (view_.picture == Picture::FitMap) {
     fit_picture_.draw(ui, layout_.scene, station.config, station.evaluation, view_,
                       session_.dragging(), intents_);
   } else {
@@ -228,7 +277,7 @@ void Canvas::draw_picture(Ui& ui, const Station& station) {
   const bool dough = layout_.dough.h <= 0 ? view_.dough_counter : !given.oven_base_height_mm;
   const bool own =
       dough ? given.counter_height_mm.has_value() : given.oven_base_height_mm.has_value();
-  if (!own || view_.picture == Picture::FitMap) return;
+  if (!own || view_.picture != Picture::Section) return;
   const float width = 132;
   const Rect& scene = layout_.scene;
   const Rect place{scene.right() - width - kUnit, scene.y + kUnit, width, kTarget};
@@ -270,7 +319,7 @@ void Canvas::apply() {
         wake();
         break;
       case Ask::Picture:
-        view_.picture = intent.value > 0 ? Picture::FitMap : Picture::Section;
+        view_.picture = static_cast<Picture>(static_cast<int>(intent.value));
         view_changed_ = true;
         wake();
         break;
@@ -281,6 +330,14 @@ void Canvas::apply() {
         break;
       case Ask::DoughCounter:
         view_.dough_counter = intent.value > 0;
+        wake();
+        break;
+      case Ask::ThroughEyes:
+        view_.through_eyes = intent.value > 0;
+        wake();
+        break;
+      case Ask::Lean:
+        view_.leaning = intent.value > 0;
         wake();
         break;
     }

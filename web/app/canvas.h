@@ -13,6 +13,7 @@
 #include "web/app/view.h"
 #include "web/app/widgets.h"
 #include "web/pictures/fit_picture.h"
+#include "web/pictures/scene_picture.h"
 #include "web/pictures/section_picture.h"
 #include "web/session/session.h"
 
@@ -35,7 +36,8 @@ class Canvas {
   // Size in CSS px, device pixels in one CSS px.
   void resize(float width, float height, float scale, const Insets& insets);
 
-  void pointer(PointerKind kind, int id, bool touch, float x, float y);
+  // `time_ms` on the clock of frame(); not given: now.
+  void pointer(PointerKind kind, int id, bool touch, float x, float y, double time_ms = -1);
   void wheel(float dx, float dy);
   // `code` as in the UI Events standard ("ArrowLeft"). False: not used, the browser may have it.
   bool key(std::string_view code, bool down, int modifiers);
@@ -50,6 +52,7 @@ class Canvas {
   std::string_view focus() const { return focus_.id; }
   std::string_view cursor() const { return cursor_; }
   const FitPicture& fit_picture() const { return fit_picture_; }
+  ScenePicture& scene_picture() { return scene_picture_; }
   const Layout& layout() const { return layout_; }
 
   // Sheets that were asked for since the last call, oldest first.
@@ -61,6 +64,7 @@ class Canvas {
   // Dear ImGui settles a press in up to three frames.
   static constexpr int kFramesAfterEvent = 3;
 
+  void follow(PointerKind kind, const Finger& finger);
   void draw();
   void draw_picture(Ui& ui, const Station& station);
   void apply();
@@ -89,12 +93,16 @@ class Canvas {
 
   SectionPicture section_picture_;
   FitPicture fit_picture_;
+  ScenePicture scene_picture_;
 
   int wanted_ = kFramesAfterEvent;
   std::uint32_t frames_ = 0;
   double last_ms_ = -1;
-  int pointer_ = -1;  // the one finger that counts
+  double passed_ms_ = 0, time_ms_ = 0;
+  int pointer_ = -1;  // the one finger that counts; in the scene, all of them
   bool pointing_ = false;
+  std::vector<Finger> fingers_;  // that are down, in the order in which they came
+  Finger last_down_;             // a tap may be over before a frame has seen it
 };
 
 }  // namespace hs::web

@@ -87,6 +87,8 @@ EMSCRIPTEN_KEEPALIVE int hs_canvas_start(float css_width, float css_height, floa
     a.canvas =
         std::make_unique<hs::web::Canvas>(a.session, a.view, hearthsight::embedded::font_sans(),
                                           hearthsight::embedded::font_sans_bold());
+    a.canvas->scene_picture().use(&a.scene);
+    a.view.scene_here = a.later_here;
   }
   const bool ready =
       a.window.started() ? a.window.restore() : a.window.start(css_width, css_height, ratio);
@@ -102,7 +104,9 @@ EMSCRIPTEN_KEEPALIVE int hs_canvas_start(float css_width, float css_height, floa
 // Called by the canvas itself (window.cpp). The page stops its frames and calls hs_canvas_start
 // when the context is back.
 EMSCRIPTEN_KEEPALIVE void hs_context_lost() {
-  if (app().canvas) app().window.lose();
+  if (!app().canvas) return;
+  app().window.lose();
+  app().scene.lose();
 }
 
 EMSCRIPTEN_KEEPALIVE void hs_canvas_resize(float css_width, float css_height, float ratio,
@@ -114,9 +118,10 @@ EMSCRIPTEN_KEEPALIVE void hs_canvas_resize(float css_width, float css_height, fl
 }
 
 // kind: 0 down, 1 move, 2 up, 3 cancel.
-EMSCRIPTEN_KEEPALIVE void hs_pointer(int kind, int id, int touch, float x, float y, double) {
+EMSCRIPTEN_KEEPALIVE void hs_pointer(int kind, int id, int touch, float x, float y,
+                                     double time_ms) {
   if (!app().canvas || kind < 0 || kind > 3) return;
-  app().canvas->pointer(static_cast<PointerKind>(kind), id, touch != 0, x, y);
+  app().canvas->pointer(static_cast<PointerKind>(kind), id, touch != 0, x, y, time_ms);
 }
 
 EMSCRIPTEN_KEEPALIVE void hs_wheel(float dx, float dy) {
@@ -186,9 +191,26 @@ EMSCRIPTEN_KEEPALIVE void hs_set_theme(int theme) {
   wake();
 }
 EMSCRIPTEN_KEEPALIVE void hs_set_picture(int picture) {
-  app().view.picture = picture == 1 ? hs::web::Picture::FitMap : hs::web::Picture::Section;
+  if (picture >= 0 && picture <= 2) app().view.picture = static_cast<hs::web::Picture>(picture);
   wake();
 }
+// The part of the program that came after the first picture is here.
+EMSCRIPTEN_KEEPALIVE void hs_scene_here() {
+  app().later_here = app().view.scene_here = true;
+  wake();
+}
+// 1: no motion but what a finger makes.
+EMSCRIPTEN_KEEPALIVE void hs_set_still(int still) {
+  app().view.still = still != 0;
+  wake();
+}
+// For a test: the oven's painted floor from straight above in the scene's place.
+EMSCRIPTEN_KEEPALIVE void hs_debug_floor(int on) {
+  if (app().canvas) app().canvas->scene_picture().show_plan(on != 0);
+  wake();
+}
+// For a test: how often meshes went to the graphics card.
+EMSCRIPTEN_KEEPALIVE int hs_debug_uploads() { return app().scene.uploads(); }
 EMSCRIPTEN_KEEPALIVE void hs_set_person(int index) {
   if (index >= 0) app().view.person = static_cast<std::size_t>(index);
   wake();
@@ -213,7 +235,10 @@ EMSCRIPTEN_KEEPALIVE int hs_revision() { return static_cast<int>(app().session.r
 EMSCRIPTEN_KEEPALIVE int hs_frame_count() {
   return app().canvas ? static_cast<int>(app().canvas->frame_count()) : 0;
 }
-EMSCRIPTEN_KEEPALIVE const char* hs_last_error() { return answer(app().session.last_error); }
+EMSCRIPTEN_KEEPALIVE const char* hs_last_error() {
+  const std::string& drawing = app().scene.error();
+  return answer(drawing.empty() ? app().session.last_error : drawing);
+}
 EMSCRIPTEN_KEEPALIVE const char* hs_focus() {
   return answer(app().canvas ? std::string(app().canvas->focus()) : std::string());
 }

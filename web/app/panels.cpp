@@ -85,11 +85,18 @@ void draw_headlines(Ui& ui, const Layout& layout, const Station& station, Intent
 
 void draw_tools(Ui& ui, const Layout& layout, const Station& station, const View& view,
                 Intents& intents) {
-  const bool section = view.picture == Picture::Section;
-  if (tool(ui, layout.tools[0], "action:picture",
-           section ? "Show the fit map" : "Show the side section",
-           section ? Tool::FitMap : Tool::Section, true)) {
-    intents.push_back({Ask::Picture, {}, section ? 1.0 : 0.0});
+  // The picture after the present one.
+  struct Next {
+    Picture picture;
+    const char* label;
+    Tool icon;
+  };
+  constexpr Next kNext[] = {{Picture::FitMap, "Show the fit map", Tool::FitMap},
+                            {Picture::Scene, "Show the station in three dimensions", Tool::Scene},
+                            {Picture::Section, "Show the side section", Tool::Section}};
+  const Next& next = kNext[static_cast<std::size_t>(view.picture)];
+  if (tool(ui, layout.tools[0], "action:picture", next.label, next.icon, true)) {
+    intents.push_back({Ask::Picture, {}, static_cast<double>(next.picture)});
   }
   const bool inches = view.units == report::Units::Inch;
   if (tool(ui, layout.tools[1], "action:units",

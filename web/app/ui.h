@@ -15,13 +15,25 @@
 
 namespace hs::web {
 
-enum class KeyAction : std::uint8_t { None, Less, More, MuchLess, MuchMore, Least, Most, Press };
+enum class KeyAction : std::uint8_t {
+  None,
+  Less,
+  More,
+  MuchLess,
+  MuchMore,
+  Least,
+  Most,
+  Press,
+  Closer,
+  Farther,
+};
 
 // The keyboard's place among the items. The ring shows only after a key was used.
 struct Focus {
   std::string id;
   bool ring = false;
   KeyAction action = KeyAction::None;  // of the last key, until its item has taken it
+  bool sideways = false;               // that key was the left or the right arrow
 };
 
 // What a finger, a mouse or a key does to one target in this frame.

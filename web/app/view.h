@@ -12,7 +12,7 @@
 
 namespace hs::web {
 
-enum class Picture : std::uint8_t { Section, FitMap };
+enum class Picture : std::uint8_t { Section, FitMap, Scene };
 
 struct View {
   report::Units units = report::Units::Inch;
@@ -20,6 +20,18 @@ struct View {
   Picture picture = Picture::Section;
   std::size_t person = 0;      // who looks
   bool dough_counter = false;  // which height the shared control sets
+  // Of the scene.
+  bool scene_here = true;     // its part of the program is (web/later.txt)
+  bool through_eyes = false;  // from the eye of the one who looks
+  bool leaning = false;       // that one bends until the target shows
+  bool still = false;         // asked for: no motion but what a finger makes
+};
+
+// One finger, or the mouse with its button down, CSS px.
+struct Finger {
+  int id = 0;
+  float x = 0, y = 0;
+  double since_ms = 0;  // when it came down
 };
 
 enum class Ask : std::uint8_t {
@@ -31,9 +43,11 @@ enum class Ask : std::uint8_t {
   Redo,
   Sheet,  // path: "people", "oven", "why:<rule>"
   Units,
-  Picture,
+  Picture,       // value: of Picture
   Person,        // value: index
   DoughCounter,  // value: 0 or 1
+  ThroughEyes,   // value: 0 or 1
+  Lean,          // value: 0 or 1
 };
 
 struct Intent {

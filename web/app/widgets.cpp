@@ -138,6 +138,8 @@ double key_step(KeyAction key, const ValueSpec& spec, double low, double high) {
       return high - spec.value_mm;
     case KeyAction::None:
     case KeyAction::Press:
+    case KeyAction::Closer:
+    case KeyAction::Farther:
       return 0;
   }
   return 0;
@@ -337,6 +339,23 @@ bool tool(Ui& ui, const Rect& rect, std::string_view id, std::string_view label,
         }
       }
       break;
+    case Tool::Closer:
+    case Tool::Farther:
+      draw_step_sign(ui, box, icon == Tool::Closer, ink);
+      break;
+    case Tool::Scene: {
+      // A vault on a slab that runs back.
+      const std::array slab{ImVec2(x - 12, y + 11), ImVec2(x + 5, y + 11), ImVec2(x + 12, y + 4),
+                            ImVec2(x + 12, y - 1),  ImVec2(x + 5, y + 6),  ImVec2(x - 12, y + 6)};
+      ui.draw->AddPolyline(slab.data(), static_cast<int>(slab.size()), colour, ImDrawFlags_Closed,
+                           2);
+      ui.draw->PathArcTo(ImVec2(x - 3, y + 4), 8, -3.1416F, 0, 16);
+      ui.draw->PathStroke(colour, 0, 2);
+      ui.draw->PathArcTo(ImVec2(x - 3, y + 4), 3.2F, -3.1416F, 0, 10);
+      ui.draw->PathStroke(colour, 0, 2);
+      ui.line(x - 1, y - 4, x + 5, y - 8, ink, 2);
+      break;
+    }
     case Tool::Section:
       // A head, a ray, a mouth.
       ui.draw->AddCircleFilled(ImVec2(x - 8, y - 6), 4.2F, colour, 16);

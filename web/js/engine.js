@@ -3,7 +3,7 @@
 // which reads what is typed and writes what is read, comes with the document. Both are one program
 // over one memory, with one station.
 
-const numbers = { inch: 0, mm: 1, sun: 0, dusk: 1, section: 0, fit: 1, file: 2 };
+const numbers = { inch: 0, mm: 1, sun: 0, dusk: 1, section: 0, fit: 1, scene: 2, file: 2 };
 
 // `module` is em++'s Module object once its `ready` promise has settled. Strings go in as UTF-8 on
 // the heap and come out as pointers that hold until the next call that returns one.
@@ -34,6 +34,7 @@ export function makeEngine(module) {
     async bringDesk() {
       await module.bringLater();
       deskIsHere = true;
+      call('scene_here');
     },
     hasDesk: () => deskIsHere,
 
@@ -72,6 +73,7 @@ export function makeEngine(module) {
     setTheme: (theme) => call('set_theme', numbers[theme]),
     setPicture: (picture) => call('set_picture', numbers[picture]),
     setPerson: (index) => call('set_person', index),
+    setStill: (still) => call('set_still', still ? 1 : 0),
 
     startCanvas: (width, height, ratio) => call('canvas_start', width, height, ratio) === 1,
     resizeCanvas: (width, height, ratio, inset) => call('canvas_resize', width, height, ratio,

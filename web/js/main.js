@@ -214,6 +214,10 @@ async function start() {
     markReady();
     return;
   }
+  const still = matchMedia('(prefers-reduced-motion: reduce)');
+  const heedMotion = () => { engine.setStill(still.matches); frames.wake(); };
+  still.addEventListener('change', heedMotion);
+  heedMotion();
   listenToPointers(engine, canvas, frames);
   followSize(engine, canvas, frames);
   followContext(engine, canvas, frames, async () => {

@@ -369,6 +369,8 @@ void FitPicture::draw(Ui& ui, const Rect& rect, const config::Config& config,
     case KeyAction::Least:
     case KeyAction::Most:
     case KeyAction::Press:
+    case KeyAction::Closer:
+    case KeyAction::Farther:
       break;
   }
   if (moved) {

@@ -1,0 +1,336 @@
+#include "web/pictures/scene_picture.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "web/app/widgets.h"
+#include "web/pictures/scene_colours.h"
+
+namespace hs::web {
+namespace {
+
+using scene::PartName;
+
+constexpr double kDoubleTap_ms = 450;  // from one finger down to the next
+constexpr float kSameTap_px = 32;
+constexpr double kKeyTurn_px = 30;  // of a finger, that an arrow key stands for
+constexpr double kKeyZoom = 1.2;
+constexpr double kGhost = 0.18;
+constexpr double kHomeYaw_deg = 52;
+
+std::size_t index(PartName name) { return static_cast<std::size_t>(name); }
+
+void paint(const ImDrawList*, const ImDrawCmd* command) {
+  const auto* self =
+      static_cast<std::pair<scene::Surface*, scene::Frame*>*>(command->UserCallbackData);
+  self->first->draw(*self->second);
+}
+
+}  // namespace
+
+void ScenePicture::show_plan(bool on) {
+  plan_ = on;
+  changed_ = true;
+}
+
+void ScenePicture::refresh(const SceneInput& input) {
+  const View& view = input.view;
+  const scene::PeopleView people{view.person, view.leaning, camera_.inside()};
+  const bool same = made_ && revision_ == input.revision && people.person == people_.person &&
+                    people.leaning == people_.leaning && people.inside == people_.inside;
+  if (same) return;
+  const config::Config& config = input.config;
+  const evaluate::Evaluation& e = input.evaluation;
+  layout_ = report::station_layout(config, e);
+  look_ = scene::look_of(config, e, layout_, view.person);
+  corners_ = scene::corners_of(e, layout_, view.person);
+  feet_line_.reset();
+  zone_.reset();
+  if (layout_.feet_line_y_mm) {
+    const double way = layout_.dough_right ? -1 : 1;
+    feet_line_ = scene::Vec{config.view.lateral_mm + way * (scene::kTapeHalf_mm + 30),
+                            *layout_.feet_line_y_mm, 0};
+  }
+  if (layout_.oven_body) {
+    // Beside the oven, where nothing stands on the zone.
+    const report::Block& body = *layout_.oven_body;
+    const double edge = layout_.dough_right ? body.left_mm : body.right_mm;
+    const double way = layout_.dough_right ? -1 : 1;
+    zone_ = scene::Vec{edge + way * 0.45 * layout_.child_free_mm,
+                       body.near_mm - 0.35 * layout_.child_free_mm, 0};
+  }
+  const std::array<std::uint64_t, scene::kPartCount> digests{
+      scene::station_digest(config, e), scene::people_digest(config, e, people),
+      scene::sight_digest(config, e, people)};
+  for (std::size_t i = 0; i < digests.size(); ++i) {
+    if (made_ && digests[i] == frame_.digests[i]) continue;
+    ++built_;
+    changed_ = true;
+    frame_.digests[i] = digests[i];
+    if (i == index(PartName::Station)) parts_[i] = scene::station_part(config, e, layout_);
+    if (i == index(PartName::People)) parts_[i] = scene::people_part(config, e, layout_, people);
+    if (i == index(PartName::Sight)) parts_[i] = scene::sight_part(config, e, layout_, people);
+    frame_.parts[i] = &parts_[i];
+  }
+  people_ = people;
+  revision_ = input.revision;
+  made_ = true;
+}
+
+void ScenePicture::hands(const Touch& touch, const Rect& rect, const SceneInput& input,
+                         const Focus& focus) {
+  const double high = static_cast<double>(rect.h);
+  if (touch.began) {
+    held_ = true;
+    moved_ = false;
+    finger_count_ = 0;
+    start_x_ = last_x_ = input.last_down.x;
+    start_y_ = last_y_ = input.last_down.y;
+    start_ms_ = input.last_down.since_ms;
+  }
+  if (held_) {
+    // The middle of all fingers turns or shifts, their distance zooms.
+    float x = 0, y = 0, span = 0;
+    const std::size_t count = std::min<std::size_t>(input.fingers.size(), 2);
+    for (std::size_t i = 0; i < count; ++i) {
+      x += input.fingers[i].x / static_cast<float>(count);
+      y += input.fingers[i].y / static_cast<float>(count);
+    }
+    if (count == 2) {
+      span = std::hypot(input.fingers[0].x - input.fingers[1].x,
+                        input.fingers[0].y - input.fingers[1].y);
+    }
+    if (count > 0) {
+      if (count > 1) moved_ = true;
+      if (count == finger_count_) {
+        const double dx = static_cast<double>(x - last_x_), dy = static_cast<double>(y - last_y_);
+        // A finger may tremble without turning anything.
+        if (std::hypot(x - start_x_, y - start_y_) > kStill) moved_ = true;
+        if (moved_ && count == 1) camera_.orbit(dx, dy);
+        if (count == 2) {
+          camera_.pan(dx, dy, high);
+          if (last_span_ > 1 && span > 1) {
+            camera_.zoom(static_cast<double>(span) / static_cast<double>(last_span_));
+          }
+        }
+      }
+      last_x_ = x;
+      last_y_ = y;
+      last_span_ = span;
+    }
+    finger_count_ = count;
+  }
+  if (touch.ended && held_) {
+    held_ = false;
+    const bool near = std::hypot(last_x_ - tapped_x_, last_y_ - tapped_y_) < kSameTap_px;
+    if (!moved_ && near && start_ms_ - tapped_ms_ < kDoubleTap_ms) {
+      camera_.reset();
+      tapped_ms_ = -1e9;
+    } else if (!moved_) {
+      tapped_ms_ = start_ms_;
+      tapped_x_ = last_x_;
+      tapped_y_ = last_y_;
+    }
+  }
+  const ImGuiIO& io = ImGui::GetIO();
+  if (touch.hovered && io.MouseWheel != 0) {
+    camera_.zoom(std::pow(kKeyZoom, static_cast<double>(io.MouseWheel)));
+  }
+  switch (touch.key) {
+    case KeyAction::Less:
+      if (focus.sideways)
+        camera_.orbit(-kKeyTurn_px, 0);
+      else
+        camera_.orbit(0, kKeyTurn_px);
+      break;
+    case KeyAction::More:
+      if (focus.sideways)
+        camera_.orbit(kKeyTurn_px, 0);
+      else
+        camera_.orbit(0, -kKeyTurn_px);
+      break;
+    case KeyAction::MuchLess:
+    case KeyAction::Farther:
+      camera_.zoom(1 / kKeyZoom);
+      break;
+    case KeyAction::MuchMore:
+    case KeyAction::Closer:
+      camera_.zoom(kKeyZoom);
+      break;
+    case KeyAction::Least:
+      camera_.reset();
+      break;
+    case KeyAction::Most:
+    case KeyAction::Press:
+    case KeyAction::None:
+      break;
+  }
+}
+
+void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, Intents& intents) {
+  const std::string& name = input.config.cooks[input.view.person].name;
+  const bool eyes = input.view.through_eyes;
+  const std::string words = eyes ? std::string("Step back") : "As " + name + " sees";
+  const float wide = std::clamp(ui.width(words, kText, true) + 44, 108.0F, 0.6F * rect.w);
+  const Rect place{rect.right() - wide - kUnit, rect.bottom() - kTarget - kUnit, wide, kTarget};
+  if (!camera_.looks_through()) {
+    // Who has no second finger to spare zooms here.
+    const bool low = place.x >= rect.x + 2 * kTarget;
+    const Rect closer{low ? rect.x : rect.right() - 2 * kTarget, low ? place.y : rect.y, kTarget,
+                      kTarget};
+    const Rect farther{closer.right(), closer.y, kTarget, kTarget};
+    if (tool(ui, closer, "action:scene.closer", "Closer", Tool::Closer, true)) {
+      camera_.zoom(kKeyZoom);
+    }
+    if (tool(ui, farther, "action:scene.farther", "Farther away", Tool::Farther, true)) {
+      camera_.zoom(1 / kKeyZoom);
+    }
+  }
+  if (!look_.sees_oven) return;
+  if (chip(ui, place, "action:through_eyes",
+           eyes ? "Back to the whole station" : "Look through the eyes of " + name, words, !eyes,
+           true)) {
+    intents.push_back({Ask::ThroughEyes, {}, eyes ? 0.0 : 1.0});
+  }
+  if (!look_.can_lean) return;
+  const bool leaning = input.view.leaning;
+  // Beside it, or over it where the zoom buttons leave no room.
+  constexpr float kLean = 84;
+  const bool beside = place.x - kLean - kUnit > rect.x + 2 * kTarget + kUnit;
+  const Rect lean = beside ? Rect{place.x - kLean - kUnit, place.y, kLean, kTarget}
+                           : Rect{place.right() - kLean, place.y - kTarget - kUnit, kLean, kTarget};
+  if (chip(ui, lean, "action:lean", leaning ? "Stand upright" : "Lean until the target shows",
+           leaning ? "Upright" : "Lean", false, leaning)) {
+    intents.push_back({Ask::Lean, {}, leaning ? 0.0 : 1.0});
+  }
+}
+
+// What the paints on the oven's floor mean: a swatch and a word each.
+void ScenePicture::key(Ui& ui, const Rect& rect, const SceneInput& input) const {
+  if (!look_.sees_oven) return;
+  constexpr float kWords = 12.5F, kStep = 17, kSwatch = 13;
+  if (input.view.through_eyes) {
+    ui.text(rect.x + 4, rect.y + 12, "60\u00B0 of view: our judgement", kWords, Tone::Ink);
+    return;
+  }
+  struct Row {
+    scene::Material material;
+    const char* words;
+  };
+  std::vector<Row> rows{{scene::Material::Seen, "seen"}};
+  if (look_.can_lean) rows.push_back({scene::Material::SeenLeaning, "only when leaning"});
+  if (input.evaluation.cooks[input.view.person].watching.floor_share < 0.9995) {
+    rows.push_back({scene::Material::Unseen, "not seen"});
+  }
+  float y = rect.y + 4 + kStep / 2;
+  for (const Row& row : rows) {
+    const Rect box{rect.x + 4, y - kSwatch / 2, kSwatch, kSwatch};
+    const std::uint32_t rgb = paint_colour(ui.theme, row.material);
+    ui.draw->AddRectFilled(ImVec2(box.x, box.y), ImVec2(box.right(), box.bottom()),
+                           IM_COL32((rgb >> 16) & 0xFFU, (rgb >> 8) & 0xFFU, rgb & 0xFFU, 255));
+    if (row.material == scene::Material::Unseen) {
+      ui.line(box.x + 1, box.bottom() - 1, box.right() - 1, box.y + 1, Tone::Hidden, 2);
+    } else if (row.material == scene::Material::SeenLeaning) {
+      ui.draw->AddCircleFilled(ImVec2(box.middle_x(), box.middle_y()), 2.5F,
+                               ui.colour(Tone::Sightline), 12);
+    }
+    ui.frame(box, Tone::Rule, 1, 0);
+    ui.text(box.right() + 6, y, row.words, kWords, Tone::Ink);
+    y += kStep;
+  }
+}
+
+// What the marks on the ground are, where there is room for words.
+void ScenePicture::names(Ui& ui, const Rect& rect) const {
+  if (rect.w < 420 || rect.h < 240 || camera_.inside()) return;
+  constexpr float kWords = 12.5F;
+  const auto name = [&](scene::Vec at, std::string_view words) {
+    double x = 0, y = 0;
+    if (!scene::place_on(lens_, at, x, y)) return;
+    const float px = rect.x + rect.w * static_cast<float>(x);
+    const float py = rect.y + rect.h * static_cast<float>(y);
+    if (px - ui.width(words, kWords) < rect.x || px > rect.right() || py < rect.y + 10 ||
+        (py > rect.bottom() - kTarget - 10 && px < rect.x + 2 * kTarget + 90) ||
+        py > rect.bottom() - 10) {
+      return;
+    }
+    ui.text(px, py, words, kWords, Tone::Ink, false, Side::Right);
+  };
+  if (feet_line_) name(*feet_line_, "feet line");
+  if (zone_) name(*zone_, "child-free zone");
+}
+
+void ScenePicture::fill_frame(const Ui& ui, const Rect& backdrop, const Rect& rect) {
+  const ImGuiIO& io = ImGui::GetIO();
+  const float scale = io.DisplayFramebufferScale.x;
+  const auto pixel = [scale](float css) { return static_cast<int>(std::lround(css * scale)); };
+  scene::Frame next = frame_;
+  next.left = pixel(backdrop.x);
+  next.width = std::max(1, pixel(backdrop.right()) - next.left);
+  next.height = std::max(1, pixel(backdrop.bottom()) - pixel(backdrop.y));
+  next.bottom = pixel(io.DisplaySize.y) - pixel(backdrop.bottom());
+  next.scale = scale;
+  if (next.width != frame_.width || next.height != frame_.height || ui.theme != theme_) {
+    changed_ = true;
+  }
+  const auto wide = [](float css) { return static_cast<double>(std::max(1.0F, css)); };
+  const bool inside = camera_.inside();
+  lens_ = scene::lens_of(camera_.pose(), wide(rect.w) / wide(rect.h));
+  const oven::Floor& floor = plan_floor_;
+  const scene::Lens shown =
+      plan_ ? scene::plan_lens({-floor.half_width_mm, floor.near_mm, layout_.floor_mm},
+                               {floor.half_width_mm, floor.far_mm, layout_.floor_mm})
+            : lens_;
+  next.lens = scene::placed_in(
+      shown, static_cast<double>(rect.w) / wide(backdrop.w),
+      static_cast<double>(rect.h) / wide(backdrop.h),
+      2 * static_cast<double>(rect.middle_x() - backdrop.middle_x()) / wide(backdrop.w),
+      2 * static_cast<double>(backdrop.middle_y() - rect.middle_y()) / wide(backdrop.h));
+  next.hearth_mm = static_cast<float>(layout_.floor_mm);
+  next.only_paint = plan_;
+  if (next.lens.view_projection != frame_.lens.view_projection) changed_ = true;
+  next.ghost = inside ? 1.0F : static_cast<float>(kGhost);
+  if (changed_) {
+    scene_colours(ui.theme, inside, plan_, next);
+    ++next.number;
+  }
+  frame_ = next;
+  theme_ = ui.theme;
+  changed_ = false;
+}
+
+void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const SceneInput& input,
+                        Intents& intents) {
+  camera_.set_still(input.view.still);
+  refresh(input);
+  // From the side away from the dough counter, so that the cook is not before the mouth.
+  camera_.show(corners_, layout_.dough_right ? -kHomeYaw_deg : kHomeYaw_deg,
+               static_cast<double>(rect.w) / static_cast<double>(std::max(1.0F, rect.h)));
+  if (look_.sees_oven) {
+    camera_.set_eye(input.view.leaning ? look_.leaning_eye : look_.eye, look_.target);
+  }
+  camera_.look_through(input.view.through_eyes && look_.sees_oven);
+  moving_ = camera_.step(input.passed_ms);
+  // The cook who looks is gone from the picture once the camera is in their place.
+  refresh(input);
+  plan_floor_ = input.evaluation.geometry.floor;
+  fill_frame(ui, backdrop, rect);
+  if (surface_ != nullptr) {
+    to_paint_ = {surface_, &frame_};
+    ui.draw->AddCallback(paint, &to_paint_);
+    ui.draw->AddCallback(ImDrawCallback_ResetRenderState, nullptr);
+  }
+  if (plan_) return;
+  names(ui, rect);
+  key(ui, rect, input);
+  buttons(ui, rect, input, intents);
+  const Touch touch = ui.target(
+      "action:scene",
+      "Scene of the station. Arrow keys turn it, plus and minus zoom, Home shows all of it", rect);
+  hands(touch, rect, input, *ui.focus);
+  moving_ = moving_ || camera_.asked();
+  if (touch.hovered) ui.cursor = touch.held ? "grabbing" : "grab";
+}
+
+}  // namespace hs::web

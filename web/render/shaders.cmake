@@ -1,0 +1,10 @@
+# hearthsight_embed_shaders(<target>)
+# Compiles shaders/<look>.vert and .frag into a target: "shader_<look>_vert.h" and so on.
+function(hearthsight_embed_shaders target)
+  file(GLOB files CONFIGURE_DEPENDS "${CMAKE_SOURCE_DIR}/shaders/*.vert" "${CMAKE_SOURCE_DIR}/shaders/*.frag")
+  foreach(file IN LISTS files)
+    get_filename_component(name "${file}" NAME)
+    string(REPLACE "." "_" symbol "shader_${name}")
+    hearthsight_embed(${target} ${symbol} "${file}")
+  endforeach()
+endfunction()

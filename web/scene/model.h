@@ -1,0 +1,65 @@
+#pragma once
+// The station, its people and what one of them sees, as meshes: Config, Evaluation and layout in,
+// triangles out. Knows no graphics library, no window and no colours.
+
+#include <cstddef>
+#include <cstdint>
+
+#include "engine/config/config.h"
+#include "engine/evaluate/evaluate.h"
+#include "engine/report/station_layout.h"
+#include "web/scene/mesh.h"
+
+namespace hs::web::scene {
+
+inline constexpr double kTapeHalf_mm = 420;  // of the feet line on the ground, drawn
+
+// One part of the scene in the layers that it is drawn in.
+struct Part {
+  Mesh ground;  // painted on the ground, under everything
+  Mesh solid;
+  Mesh paint;  // painted on something solid
+  Mesh veil;   // looked through, both sides
+  Mesh ghost;  // solid for a cook who looks in, see-through for who looks from outside
+  std::vector<Line> lines;
+};
+
+// What one cook sees, in the station's frame.
+struct Look {
+  bool sees_oven = false;  // works at the oven, and there is one
+  bool can_lean = false;   // a bend shows more of the target
+  Vec eye, leaning_eye;    // upright, and after the least stoop
+  Vec target;              // the pizza's middle
+};
+Look look_of(const config::Config& config, const evaluate::Evaluation& evaluation,
+             const report::StationLayout& layout, std::size_t person);
+
+// Everything built, without the people.
+Part station_part(const config::Config& config, const evaluate::Evaluation& evaluation,
+                  const report::StationLayout& layout);
+
+struct PeopleView {
+  std::size_t person = 0;
+  bool leaning = false;  // the person, where they can
+  bool inside = false;   // seen through the person's eyes: they are not drawn
+};
+Part people_part(const config::Config& config, const evaluate::Evaluation& evaluation,
+                 const report::StationLayout& layout, const PeopleView& view);
+
+// The painted floor, the pizza and the volume that the eye sees. All areas are exact: convex
+// outlines of the engine, cut with each other.
+Part sight_part(const config::Config& config, const evaluate::Evaluation& evaluation,
+                const report::StationLayout& layout, const PeopleView& view);
+
+// Corners of everything that the camera should have in view.
+std::vector<Vec> corners_of(const evaluate::Evaluation& evaluation,
+                            const report::StationLayout& layout, std::size_t person);
+
+// Numbers that are the same only when the part's mesh would be.
+std::uint64_t station_digest(const config::Config& config, const evaluate::Evaluation& evaluation);
+std::uint64_t people_digest(const config::Config& config, const evaluate::Evaluation& evaluation,
+                            const PeopleView& view);
+std::uint64_t sight_digest(const config::Config& config, const evaluate::Evaluation& evaluation,
+                           const PeopleView& view);
+
+}  // namespace hs::web::scene
