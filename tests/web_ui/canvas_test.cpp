@@ -462,6 +462,11 @@ TEST_CASE("the same id twice is found", "[ui][items]") {
   CHECK(items.repeated() == "action:a");
 }
 
+TEST_CASE("bold letters are made at the screen's own density", "[ui]") {
+  Screen screen;
+  CHECK(ImGui::GetIO().Fonts->Fonts.back()->LastBaked->RasterizerDensity == 2);
+}
+
 TEST_CASE("nothing keeps asking for frames while a finger rests on the glass", "[ui][idle]") {
   Screen screen;
   const Rect r = screen.rect("field:view.standoff_mm");

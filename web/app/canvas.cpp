@@ -223,6 +223,8 @@ void Canvas::draw() {
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2(0, 0));
   ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0.0F);
   ImGui::Begin("##canvas", nullptr, kFlags);
+  // Dear ImGui tells the screen's density only to the face that it uses itself.
+  bold_->CurrentRasterizerDensity = font_->CurrentRasterizerDensity;
   Ui ui;
   ui.draw = ImGui::GetWindowDrawList();
   // Edges are smoothed over one device pixel, not over one CSS pixel.
