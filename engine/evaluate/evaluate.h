@@ -197,6 +197,23 @@ Evaluation evaluate(const config::Config& config);
 // The dragged path: all but sensitivity, weight moves, guests and the search for a lamp's place.
 Evaluation evaluate_fit(const config::Config& config);
 
+struct FitPlace {
+  double floor_mm = 0, standoff_mm = 0;
+};
+
+// One cook's part of the fit map.
+struct FitCook {
+  std::size_t cook = 0;
+  double ceiling_mm = 0;  // highest oven floor for these hands
+  // The border of where this cook sees the whole target, one place for each row that it crosses,
+  // from near to far: above it and to its right, up to the eye's own height, all is seen. Within
+  // 1 mm. Empty where the map shows no border.
+  std::vector<FitPlace> border;
+  // Where the border meets the ceiling: from there back this cook sees all and has easy hands.
+  // Absent: not on the map.
+  std::optional<double> corner_standoff_mm;
+};
+
 // Visible share over oven floor height (across) and standoff (up) for the fit map.
 struct FitMap {
   int columns = 0, rows = 0;
@@ -207,7 +224,19 @@ struct FitMap {
   // for each column. At least.
   std::vector<float> heat_limit_mm;
   std::vector<std::uint8_t> good;  // 1 where every oven cook sees the target and has easy hands
+  std::vector<FitCook> cooks;      // those whose eyes and hands the map is for
 };
 FitMap fit_map(const config::Config& config, int columns, int rows);
+
+// One place of the fit map: who sees how much from there.
+struct FitSpot {
+  double share = 0;                   // of the pizza, that the worst placed sees
+  std::size_t worst = 0;              // who that is
+  std::vector<std::size_t> see_all;   // cooks who see the whole target
+  std::vector<std::size_t> too_high;  // cooks for whose hands the floor is too high
+  std::vector<std::size_t> too_hot;   // cooks whose face gets too much heat to linger, at the least
+  std::size_t cooks = 0;              // how many were asked; 0: nobody works at the oven
+};
+FitSpot fit_at(const config::Config& config, double oven_floor_mm, double standoff_mm);
 
 }  // namespace hs::evaluate

@@ -8,12 +8,6 @@ namespace {
 
 constexpr double kCostUnit_mm = 150;  // this far outside a band costs 1: our judgement
 
-double outside_mm(double value_mm, const Band& band) {
-  if (value_mm < band.low_mm) return band.low_mm - value_mm;
-  if (value_mm > band.high_mm) return value_mm - band.high_mm;
-  return 0;
-}
-
 double square(double x) { return x * x; }
 
 // Settles ties only, whatever the weights: of equally good heights the one nearest to the easiest
@@ -36,13 +30,22 @@ Band seated_offset(double elbow_mm) {
 
 Band kitchen_rule(double stature_mm) { return {stature_mm / 2 + 50, stature_mm / 2 + 100}; }
 
+double outside_mm(double value_mm, const Band& band) {
+  if (value_mm < band.low_mm) return band.low_mm - value_mm;
+  if (value_mm > band.high_mm) return value_mm - band.high_mm;
+  return 0;
+}
+
 double band_cost(double value_mm, const Band& band) {
   return square(outside_mm(value_mm, band) / kCostUnit_mm);
 }
 
+Band easy_floors(double elbow_mm) {
+  return {elbow_mm - kHandOverFloor_mm - 200, elbow_mm - kHandOverFloor_mm};
+}
+
 double hand_cost(double oven_floor_mm, double elbow_mm) {
-  const double above_elbow_mm = oven_floor_mm + kHandOverFloor_mm - elbow_mm;
-  return band_cost(above_elbow_mm, {-200, 0});
+  return band_cost(oven_floor_mm, easy_floors(elbow_mm));
 }
 
 double oven_cost(const Member& member, double oven_floor_mm, double unseen,

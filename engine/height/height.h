@@ -48,11 +48,18 @@ Band seated_offset(double elbow_mm);
 // (Kawaguchi et al. 2003, MEW Technical Report 82:24-28, abstract).
 Band kitchen_rule(double stature_mm);
 
+// How far outside the band, mm; 0 inside.
+double outside_mm(double value_mm, const Band& band);
+
 // 0 inside the band, 1 at 150 mm outside it, growing with the square.
 double band_cost(double value_mm, const Band& band);
 
-// Hands at the oven below their ceiling: 0 from 200 mm below the elbow to the elbow, 1 at 150 mm
-// above it or 350 below, growing with the square.
+// Oven floors at which the hand over the floor is between 200 mm below the elbow and the elbow: our
+// judgement.
+Band easy_floors(double elbow_mm);
+
+// Hands at the oven below their ceiling: 0 at an easy floor, 1 at 150 mm above or below those,
+// growing with the square.
 double hand_cost(double oven_floor_mm, double elbow_mm);
 
 struct Grid {  // whole millimetres: low, low + step ... <= high
