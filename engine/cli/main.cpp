@@ -230,7 +230,7 @@ Outcome draw(std::vector<std::string_view> words) {
   if (!problems.empty()) return refused(std::move(problems));
   view.cook = cook.value_or(0);
   const hs::report::Sheet sheet =
-      kind->draw(loaded.config, hs::evaluate::evaluate_fit(loaded.config), view);
+      kind->draw(loaded.config, hs::evaluate::evaluate(loaded.config), view);
   return done(hs::report::svg(
       sheet.drawing,
       {.title = sheet.title, .description = sheet.description, .text_mm = sheet.text_mm}));

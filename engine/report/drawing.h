@@ -54,8 +54,14 @@ enum class Role : std::uint8_t {
   OtherPerson,
   EyeLevel,
   Scale,  // a line of known length
+  // Of the plots.
+  Heading,
+  Curve,
+  GoodBand,  // what suits everyone
+  InUse,     // the height that stands now
+  Limit,     // as far as somebody's hands go
 };
-inline constexpr std::size_t kRoleCount = static_cast<std::size_t>(Role::Scale) + 1;
+inline constexpr std::size_t kRoleCount = static_cast<std::size_t>(Role::Limit) + 1;
 
 // How a role is hatched, so that no two zones differ by colour alone.
 struct HatchStyle {
@@ -75,6 +81,8 @@ constexpr HatchStyle hatch_style(Role role) {
       return {90, 1.4, false};
     case Role::Thing:
       return {45, 0.8, false};
+    case Role::GoodBand:
+      return {60, 0.9, false};
     default:
       return {};
   }

@@ -104,24 +104,6 @@ void put_summary(JsonWriter& out, const Summary& s) {
   put_text(out, "feet_line", s.feet_line);
 }
 
-void put_table(JsonWriter& out, const Table& table) {
-  out.begin_object();
-  put_text(out, "caption", table.caption);
-  out.key("columns");
-  out.begin_list();
-  for (const std::string& column : table.columns) out.string(column);
-  out.end_list();
-  out.key("rows");
-  out.begin_list();
-  for (const std::vector<std::string>& row : table.rows) {
-    out.begin_list();
-    for (const std::string& cell : row) out.string(cell);
-    out.end_list();
-  }
-  out.end_list();
-  out.end_object();
-}
-
 void put_section(JsonWriter& out, const Section& section) {
   out.begin_object();
   put_text(out, "id", section.id);
@@ -236,6 +218,7 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
     put_text(out, "name", kind.name);
     put_text(out, "title", kind.title);
     put_text(out, "caption", kind.caption);
+    put_text(out, "section", kind.section);
     out.end_object();
   }
   out.end_list();

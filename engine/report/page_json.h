@@ -5,7 +5,7 @@
 //  "cooks": [{name, line, verdict}], "worst": {text, verdict, rule}, "feet_line",
 //  "sections": [{id, title, intro, "tables": [{caption, columns, rows}],
 //                "items": [{id, verdict, title, sentence, why}]}],
-//  "drawings": [{name, title, caption}],
+//  "drawings": [{name, title, caption, section}],
 //  "why": {"<rule id>": {title, words, "inputs": [{label, value, field?}], source, clause, basis,
 //                        caution?}}}
 

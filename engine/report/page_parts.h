@@ -7,6 +7,7 @@
 
 #include "engine/base/json_writer.h"
 #include "engine/report/summary.h"
+#include "engine/report/table.h"
 
 namespace hs::report {
 
@@ -17,12 +18,6 @@ struct Page {
 
   std::string length(double mm) const { return plain_length(mm, units, true); }
   const std::string& cook_name(std::size_t i) const { return config.cooks[i].name; }
-};
-
-struct Table {
-  std::string caption;
-  std::vector<std::string> columns;
-  std::vector<std::vector<std::string>> rows;
 };
 
 struct Item {
@@ -51,6 +46,11 @@ std::vector<Table> heat_tables(const Page& page);
 std::vector<Table> light_tables(const Page& page);
 std::vector<Table> trial_tables(const Page& page);
 std::vector<Table> source_tables(const Page& page);
+
+// "eye height".
+std::string_view measure_words(evaluate::Measure measure);
+// "+⅜ in", "−⅜ in", "none"; below what is shown it is nothing.
+std::string moves(const Page& page, double mm);
 
 // "Ana's elbow moves the oven most, by ⅝ in: measure it."; empty where nothing is estimated.
 std::string sharpest_measurement(const Page& page);

@@ -49,12 +49,6 @@ std::string known_by(const cook::Body& body) {
   return "eye " + std::string(eye) + "; elbow " + std::string(elbow);
 }
 
-// "+⅜ in", "−⅜ in", "none"; below what is shown it is nothing.
-std::string moves(const Page& page, double mm) {
-  if (std::abs(mm) < 1) return "none";
-  return (mm > 0 ? "+" : "\u2212") + page.length(std::abs(mm));
-}
-
 std::string bending(const evaluate::Stoop& stoop) {
   const sight::Posture& posture = stoop.posture;
   if (posture.knee_deg <= 0 && posture.trunk_deg <= 0) return "none";
@@ -74,18 +68,6 @@ std::string_view arrangement_words(config::Arrangement arrangement) {
       return "Block under the oven";
     case config::Arrangement::TwoLevel:
       return "Two cabinet heights";
-  }
-  return "";
-}
-
-std::string_view measure_words(evaluate::Measure measure) {
-  switch (measure) {
-    case evaluate::Measure::Eye:
-      return "eye height";
-    case evaluate::Measure::Elbow:
-      return "elbow height";
-    case evaluate::Measure::Shoulder:
-      return "shoulder height";
   }
   return "";
 }
@@ -185,6 +167,23 @@ std::string taller_than(const config::Cook& cook, const cook::Standing& standing
 }
 
 }  // namespace
+
+std::string_view measure_words(evaluate::Measure measure) {
+  switch (measure) {
+    case evaluate::Measure::Eye:
+      return "eye height";
+    case evaluate::Measure::Elbow:
+      return "elbow height";
+    case evaluate::Measure::Shoulder:
+      return "shoulder height";
+  }
+  return "";
+}
+
+std::string moves(const Page& page, double mm) {
+  if (std::abs(mm) < 1) return "none";
+  return (mm > 0 ? "+" : "\u2212") + page.length(std::abs(mm));
+}
 
 std::vector<Table> people_tables(const Page& page) {
   Table heights{"Heights in shoes, with one standard error",

@@ -1,6 +1,6 @@
 #pragma once
 // The large drawings that are read at leisure, saved and printed: side section, front elevation and
-// plan, each with its dimensions, its key and a line of known length.
+// plan, each with its dimensions, its key and a line of known length; and the plots (plots.h).
 //
 // One list serves page, file and print. Lengths are true; text has one height, laid out for a sheet
 // some sixty lines of text wide. What the letters mean stands in the key under the drawing, each
@@ -16,6 +16,7 @@
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/drawing.h"
 #include "engine/report/summary.h"
+#include "engine/report/table.h"
 
 namespace hs::report {
 
@@ -29,6 +30,7 @@ struct Sheet {
   double text_mm = 60;      // height of a line of text
   std::string title;        // "Plan: Example (invented)"
   std::string description;  // what it shows, in a few sentences, for who does not see it
+  Table table{};            // of a plot: its values; without rows where the page has them already
 };
 
 Sheet section_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
@@ -43,6 +45,8 @@ struct SheetKind {
   std::string_view name;     // "section"
   std::string_view title;    // "Side section"
   std::string_view caption;  // what one looks for in it
+  // The page's section that a plot belongs to. Empty: a drawing of the station, true to scale.
+  std::string_view section;
   Sheet (*draw)(const config::Config&, const evaluate::Evaluation&, const SheetView&);
 };
 std::span<const SheetKind> sheet_kinds();

@@ -21,6 +21,10 @@ std::string sheet_json(std::string_view name, const config::Config& config,
   put_text(out, "title", sheet.title);
   put_text(out, "description", sheet.description);
   put_text(out, "svg", svg(sheet.drawing, style));
+  if (!sheet.table.rows.empty()) {
+    out.key("table");
+    put_table(out, sheet.table);
+  }
   out.end_object();
   return out.take();
 }

@@ -1,5 +1,5 @@
 #pragma once
-// One sheet for the page: {"title", "description", "svg"}.
+// One sheet for the page: {"title", "description", "svg", "table"?}.
 
 #include <cstdint>
 #include <string>

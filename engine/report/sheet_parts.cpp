@@ -21,25 +21,6 @@ std::size_t letters_in(std::string_view text) {
   return count;
 }
 
-std::vector<std::string> wrapped(std::string_view text, std::size_t most) {
-  std::vector<std::string> lines;
-  std::string line;
-  std::size_t at = 0;
-  while (at < text.size()) {
-    const std::size_t space = std::min(text.find(' ', at), text.size());
-    const std::string_view word = text.substr(at, space - at);
-    if (!line.empty() && letters_in(line) + 1 + letters_in(word) > most) {
-      lines.push_back(std::move(line));
-      line.clear();
-    }
-    if (!line.empty()) line += ' ';
-    line += word;
-    at = space + 1;
-  }
-  if (!line.empty()) lines.push_back(std::move(line));
-  return lines;
-}
-
 std::string note_of(std::string_view source_id, std::string_view clause, rules::Basis basis) {
   const rules::Source* source = rules::find_source(source_id);
   if (source == nullptr) return {};
@@ -66,7 +47,36 @@ std::string note_of(std::string_view source_id, std::string_view clause, rules::
   }
 }
 
+// In the key a line stands for itself, an area for its hatch.
+bool is_line(Role zone) {
+  return zone == Role::Curve || zone == Role::InUse || zone == Role::Limit;
+}
+
 }  // namespace
+
+std::vector<std::string> wrapped(std::string_view text, std::size_t most) {
+  std::vector<std::string> lines;
+  std::string line;
+  std::size_t at = 0;
+  while (at < text.size()) {
+    const std::size_t space = std::min(text.find(' ', at), text.size());
+    const std::string_view word = text.substr(at, space - at);
+    if (!line.empty() && letters_in(line) + 1 + letters_in(word) > most) {
+      lines.push_back(std::move(line));
+      line.clear();
+    }
+    if (!line.empty()) line += ' ';
+    line += word;
+    at = space + 1;
+  }
+  if (!line.empty()) lines.push_back(std::move(line));
+  return lines;
+}
+
+std::size_t letters_across(double width_mm, double line_mm) {
+  return static_cast<std::size_t>(
+      std::max(20.0, width_mm / (kPerLetter * kLetterPerLine * line_mm)));
+}
 
 double text_width_mm(std::string_view text, double line_mm) {
   return kPerLetter * kLetterPerLine * line_mm * static_cast<double>(letters_in(text));
@@ -139,33 +149,37 @@ void SheetPen::key(Spot at, Role zone, std::string words) {
 
 void SheetPen::again(Spot at) { d_.text(Role::Key, at, letters_.back(), Align::Centre); }
 
-void SheetPen::note(std::string words) {
+void SheetPen::note(std::string words, Role zone) {
   letters_.emplace_back();
-  zones_.push_back(Role::Label);
+  zones_.push_back(zone);
   words_.push_back(std::move(words));
 }
 
-double SheetPen::finish(Spot corner, double width_mm) {
+double SheetPen::list(Spot corner, double width_mm) {
   const double row = 1.25 * text_mm_, swatch = 2.2 * text_mm_;
   const bool letters = next_ != 'A';
   const bool swatches =
       std::any_of(zones_.begin(), zones_.end(), [](Role zone) { return zone != Role::Label; });
   const double words_x =
       corner.x_mm + (letters ? 1.6 * text_mm_ : 0) + (swatches ? swatch + 0.6 * text_mm_ : 0);
-  const double room = corner.x_mm + width_mm - words_x;
-  const auto most =
-      static_cast<std::size_t>(std::max(20.0, room / (kPerLetter * kLetterPerLine * text_mm_)));
+  const std::size_t most = letters_across(corner.x_mm + width_mm - words_x, text_mm_);
   double y = corner.y_mm;
   for (std::size_t i = 0; i < words_.size(); ++i) {
     if (!letters_[i].empty()) {
       d_.text(Role::Key, {corner.x_mm + 0.7 * text_mm_, y}, letters_[i], Align::Centre);
     }
-    if (zones_[i] != Role::Label) {
-      const double left = corner.x_mm + 1.6 * text_mm_;
+    const double left = corner.x_mm + (letters ? 1.6 * text_mm_ : 0);
+    if (is_line(zones_[i])) {
+      d_.line(zones_[i], {left, y}, {left + swatch, y}, Weight::Heavy, zones_[i] == Role::InUse);
+    } else if (zones_[i] != Role::Label) {
       const std::array box{
           Spot{left, y - 0.45 * text_mm_}, Spot{left + swatch, y - 0.45 * text_mm_},
           Spot{left + swatch, y + 0.45 * text_mm_}, Spot{left, y + 0.45 * text_mm_}};
-      if (zones_[i] != Role::ChildFree) d_.hatch(zones_[i], box);  // drawn by its edge
+      if (zones_[i] == Role::OvenBody) {
+        d_.polygon(zones_[i], box);
+      } else if (zones_[i] != Role::ChildFree) {  // that is drawn by its edge
+        d_.hatch(zones_[i], box);
+      }
       d_.outline(zones_[i], box, Weight::Normal,
                  zones_[i] == Role::ChildFree || zones_[i] == Role::ClearRoom);
     }
@@ -175,7 +189,11 @@ double SheetPen::finish(Spot corner, double width_mm) {
     }
     y -= 0.25 * row;
   }
-  y -= 0.4 * row;
+  return y;
+}
+
+double SheetPen::finish(Spot corner, double width_mm) {
+  const double y = list(corner, width_mm) - 0.5 * text_mm_;
   const double bar = units_ == Units::Inch ? 36 * 25.4 : 1000;
   d_.line(Role::Scale, {corner.x_mm, y}, {corner.x_mm + bar, y}, Weight::Heavy);
   for (const double x : {corner.x_mm, corner.x_mm + bar}) {

@@ -17,6 +17,11 @@ namespace hs::report {
 inline constexpr double kLetterPerLine = 0.8;
 double text_width_mm(std::string_view text, double line_mm);
 
+// Lines broken at spaces, none longer than `most` letters but for a longer word.
+std::vector<std::string> wrapped(std::string_view text, std::size_t most);
+// How many letters a line of this width holds; at least 20.
+std::size_t letters_across(double width_mm, double line_mm);
+
 // Smallest box around every point and every text at this line height.
 Box inked_box(const Drawing& drawing, double text_mm);
 
@@ -44,9 +49,11 @@ class SheetPen {
   // The last letter once more.
   void again(Spot at);
   // The same without a place: what the drawing shows by itself.
-  void note(std::string words);
-  // Everything in the key, from the top left corner down, lines wrapped to the width; then the
-  // line of known length. Returns how low it reached.
+  void note(std::string words, Role zone = Role::Label);
+  // Everything in the key, from the top left corner down, lines wrapped to the width. Returns how
+  // low it reached.
+  double list(Spot corner, double width_mm);
+  // The same, then the line of known length.
   double finish(Spot corner, double width_mm);
   const std::vector<std::string>& entries() const { return words_; }
 

@@ -124,6 +124,16 @@ RoleInk ink_of(Role role) {
       return {"eye-level", kSightline, kSightline};
     case Role::Scale:
       return {"scale", kInk, kInk};
+    case Role::Heading:
+      return {"heading", kInk, kInk};
+    case Role::Curve:
+      return {"curve", kInk, kInk};
+    case Role::GoodBand:
+      return {"good-band", kGood, kGood};
+    case Role::InUse:
+      return {"in-use", kSightline, kSightline};
+    case Role::Limit:
+      return {"limit", kHidden, kHidden};
   }
   return {"label", kInk, kInk};
 }
@@ -288,7 +298,8 @@ void Writer::mark(const Mark& mark) {
       if (points.size() == 2) dimension(mark, points);
       break;
     case Shape::Text:
-      text(mark.role, points[0], drawing_.text(mark), mark.align, mark.role == Role::Key);
+      text(mark.role, points[0], drawing_.text(mark), mark.align,
+           mark.role == Role::Key || mark.role == Role::Heading);
       break;
   }
 }

@@ -85,7 +85,7 @@ Walk walk(std::string_view xml) {
 }
 
 std::string drawn(const SheetKind& kind, const config::Config& config, const SheetView& view) {
-  const Sheet sheet = kind.draw(config, evaluate::evaluate_fit(config), view);
+  const Sheet sheet = kind.draw(config, evaluate::evaluate(config), view);
   return svg(sheet.drawing,
              {.title = sheet.title, .description = sheet.description, .text_mm = sheet.text_mm});
 }
@@ -108,7 +108,7 @@ TEST_CASE("every sheet of every preset is well-formed and says what it is", "[re
       const std::string text = drawn(kind, config, {.units = Units::Millimetre});
       const Walk result = walk(text);
       CHECK(result.wrong == "");
-      CHECK(result.texts > 4);
+      CHECK(result.texts > (kind.section.empty() ? 4 : 1));  // a plot may have nothing to show
       CHECK(text.find("<title>" + std::string(kind.title)) != std::string::npos);
       CHECK(text.find("<desc>") != std::string::npos);
       CHECK(text.find("<script") == std::string::npos);

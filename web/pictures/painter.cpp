@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "web/pictures/strokes.h"
+
 namespace hs::web {
 namespace {
 
@@ -15,6 +17,8 @@ constexpr float kHatchSpacing = 6;
 constexpr float kHatchLine = 1.6F;
 constexpr float kArrow = 6;
 constexpr float kLeastDot = 3;
+constexpr float kDashRuns[] = {6, 4};
+constexpr std::span<const float> kDashes = kDashRuns;
 
 Tone fill_tone(Role role) {
   switch (role) {
@@ -59,14 +63,21 @@ Tone fill_tone(Role role) {
     case Role::OtherPerson:
       return Tone::InkSoft;
     case Role::EyeLevel:
+    case Role::InUse:
       return Tone::Sightline;
     case Role::HeatLimit:
       return Tone::Fail;
+    case Role::GoodBand:
+      return Tone::Good;
+    case Role::Limit:
+      return Tone::Hidden;
     case Role::Dimension:
     case Role::Label:
     case Role::Key:
     case Role::Peel:
     case Role::Scale:
+    case Role::Heading:
+    case Role::Curve:
       return Tone::Ink;
   }
   return Tone::Ink;
@@ -96,39 +107,6 @@ float thickness_of(Weight weight) {
       return 2.8F;
   }
   return 1;
-}
-
-// ImDrawList's own shifts both ends by half a pixel.
-void line(ImDrawList* draw, ImVec2 a, ImVec2 b, ImU32 colour, float thickness) {
-  const ImVec2 ends[] = {a, b};
-  draw->AddPolyline(ends, 2, colour, 0, thickness);
-}
-
-void dashed(ImDrawList* draw, const std::vector<ImVec2>& points, bool closed, ImU32 colour,
-            float thickness) {
-  constexpr float kOn = 6;
-  constexpr float kOff = 4;
-  float at = 0;  // how far into the pattern
-  const std::size_t count = points.size() + (closed ? 1 : 0);
-  for (std::size_t i = 1; i < count; ++i) {
-    const ImVec2 a = points[i - 1];
-    const ImVec2 b = points[i % points.size()];
-    const float length = std::hypot(b.x - a.x, b.y - a.y);
-    float gone = 0;
-    while (gone < length) {
-      const float left = at < kOn ? kOn - at : kOn + kOff - at;
-      const float step = std::min(left, length - gone);
-      if (at < kOn && length > 0) {
-        const float from = gone / length;
-        const float to = (gone + step) / length;
-        line(draw, ImVec2(a.x + (b.x - a.x) * from, a.y + (b.y - a.y) * from),
-             ImVec2(a.x + (b.x - a.x) * to, a.y + (b.y - a.y) * to), colour, thickness);
-      }
-      gone += step;
-      at += step;
-      if (at >= kOn + kOff - 0.001F) at = 0;
-    }
-  }
 }
 
 void arrow_head(ImDrawList* draw, ImVec2 tip, ImVec2 from, ImU32 colour) {
@@ -173,7 +151,7 @@ void Painter::paint_mark(const Ui& ui, const report::Drawing& drawing, const Mar
       const ImU32 colour = ui.colour(line_tone(mark.role));
       const float thickness = thickness_of(mark.weight);
       if (mark.dashed) {
-        dashed(draw, placed_, closed, colour, thickness);
+        stroke(draw, placed_, closed, colour, thickness, kDashes);
       } else {
         draw->AddPolyline(placed_.data(), static_cast<int>(placed_.size()), colour,
                           closed ? ImDrawFlags_Closed : ImDrawFlags_None, thickness);
@@ -187,8 +165,8 @@ void Painter::paint_mark(const Ui& ui, const report::Drawing& drawing, const Mar
       report::hatch_lines(points, spacing, style.angle_deg, hatch_);
       if (style.crossed) report::hatch_lines(points, spacing, style.angle_deg + 90, hatch_);
       for (std::size_t i = 0; i + 1 < hatch_.size(); i += 2) {
-        line(draw, to.of(hatch_[i]), to.of(hatch_[i + 1]), ui.colour(fill_tone(mark.role)),
-             kHatchLine);
+        straight(draw, to.of(hatch_[i]), to.of(hatch_[i + 1]), ui.colour(fill_tone(mark.role)),
+                 kHatchLine);
       }
       break;
     }
@@ -222,7 +200,7 @@ void Painter::paint_dimension(const Ui& ui, const Mark& mark, std::string_view t
   const ImVec2 a = placed_[0];
   const ImVec2 b = placed_[1];
   const ImU32 colour = ui.colour(Tone::Ink);
-  line(ui.draw, a, b, colour, 1.2F);
+  straight(ui.draw, a, b, colour, 1.2F);
   if (mark.ends != report::Ends::Last) arrow_head(ui.draw, a, b, colour);
   if (mark.ends != report::Ends::First) arrow_head(ui.draw, b, a, colour);
   if (text.empty()) return;
