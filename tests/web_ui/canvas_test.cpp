@@ -1,4 +1,4 @@
-// The canvas without GL and browser: a null renderer, fixed sizes, fingers and keys by hand.
+// The canvas without GL and browser.
 
 #include "web/app/canvas.h"
 
@@ -6,10 +6,6 @@
 #include <cmath>
 #include <cstdlib>
 #include <filesystem>
-#include <fstream>
-#include <memory>
-#include <sstream>
-#include <stdexcept>
 #include <string>
 #include <vector>
 
@@ -23,6 +19,7 @@
 
 using namespace hs;
 using namespace hs::web;
+using namespace hs::web::test;
 
 namespace {
 
@@ -45,12 +42,6 @@ std::vector<std::string> all_stations() {
   std::string link = crowd.link();
   texts.push_back("link:" + link);
   return texts;
-}
-
-void open(Session& session, const std::string& text) {
-  const std::vector<Problem> problems =
-      text.starts_with("link:") ? session.open_link(text.substr(5)) : session.open_json(text);
-  REQUIRE(problems.empty());
 }
 
 bool overlap(const Rect& a, const Rect& b) {
@@ -349,36 +340,6 @@ TEST_CASE("who looks goes round those who work at the oven", "[ui][touch]") {
   CHECK(screen.view.person == 0);
 }
 
-TEST_CASE("the point of the fit map drags height and distance at once", "[ui][fit_map]") {
-  Screen screen;
-  screen.tap("action:picture");
-  const config::Config before = screen.session.config();
-  const int computed = screen.canvas().fit_picture().computed();
-  screen.drag("action:fit_point", -40, -30);
-  REQUIRE(screen.session.config().station.oven_base_height_mm.has_value());
-  CHECK(*screen.session.config().station.oven_base_height_mm <
-        *screen.session.evaluation().recommended.heights.oven_base_mm);
-  CHECK(screen.session.config().view.standoff_mm > before.view.standoff_mm);
-  // The map depends on neither.
-  CHECK(screen.canvas().fit_picture().computed() == computed);
-  screen.session.undo();
-  CHECK(screen.session.config() == before);
-}
-
-TEST_CASE("the fit map is computed on change and not at rest", "[ui][fit_map]") {
-  Screen screen;
-  screen.tap("action:picture");
-  const int computed = screen.canvas().fit_picture().computed();
-  CHECK(computed == 1);
-  for (int i = 0; i < 20; ++i) screen.step();
-  screen.tap("action:station.prep_depth_mm.more");
-  screen.tap("action:units");
-  // The prep depth is part of the config that the map is kept for; units are not.
-  CHECK(screen.canvas().fit_picture().computed() <= computed + 1);
-  screen.tap("action:oven.kind.next");
-  CHECK(screen.canvas().fit_picture().computed() > computed);
-}
-
 TEST_CASE("Tab goes through every item once and leaves at the end", "[ui][keyboard]") {
   Screen screen;
   const std::size_t count = screen.canvas().items().all().size();
@@ -429,18 +390,6 @@ TEST_CASE("Enter and Space press, Escape is left to the page", "[ui][keyboard]")
   screen.rest();
   CHECK(screen.canvas().focus().empty());
   CHECK_FALSE(screen.key("Enter"));
-}
-
-TEST_CASE("the fit map's point moves by keys", "[ui][keyboard]") {
-  Screen screen;
-  screen.tap("action:picture");
-  while (screen.canvas().focus() != "action:fit_point") REQUIRE(screen.key("Tab"));
-  const double standoff = screen.session.config().view.standoff_mm;
-  CHECK(screen.key("ArrowLeft"));
-  CHECK(*screen.session.config().station.oven_base_height_mm <
-        *screen.session.evaluation().recommended.heights.oven_base_mm);
-  CHECK(screen.key("PageUp"));
-  CHECK(screen.session.config().view.standoff_mm > standoff);
 }
 
 TEST_CASE("items as JSON name their id, place and value", "[ui][items]") {

@@ -7,6 +7,7 @@
 
 using namespace hs;
 using namespace hs::web;
+using namespace hs::web::test;
 
 namespace {
 

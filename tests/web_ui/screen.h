@@ -5,13 +5,14 @@
 #include <sstream>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 #include "catch_amalgamated.hpp"
 #include "imgui.h"
 #include "imgui_internal.h"
 #include "web/app/canvas.h"
 
-namespace hs::web {
+namespace hs::web::test {
 
 inline std::string read_file(const std::string& path) {
   std::ifstream in(path, std::ios::binary);
@@ -131,4 +132,11 @@ class Screen {
   double time_ms_ = 0;
 };
 
-}  // namespace hs::web
+// A file's JSON, or "link:" and a link.
+inline void open(Session& session, const std::string& text) {
+  const std::vector<Problem> problems =
+      text.starts_with("link:") ? session.open_link(text.substr(5)) : session.open_json(text);
+  REQUIRE(problems.empty());
+}
+
+}  // namespace hs::web::test

@@ -1,9 +1,11 @@
 #pragma once
 // The fit map: the oven floor's height across, the watching distance up, how much of the pizza the
-// worst-placed oven cook sees as shade and hatch, the places that suit everyone outlined, and the
-// present place to drag.
+// worst-placed oven cook sees as shade and hatch, the places that suit everyone outlined, each
+// cook's own border, the present place to drag, and what holds under the finger.
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "engine/config/config.h"
 #include "engine/evaluate/evaluate.h"
@@ -20,7 +22,9 @@ class FitPicture {
             const evaluate::Evaluation& evaluation, const View& view, bool dragging,
             Intents& intents);
 
-  int computed() const { return computed_; }  // how often, for a test
+  // For tests: how often the map was computed, and what stands under the finger now.
+  int computed() const { return computed_; }
+  const std::vector<std::string>& flag() const { return flag_; }
 
  private:
   void refresh(const config::Config& config, bool dragging);
@@ -29,6 +33,7 @@ class FitPicture {
   bool coarse_ = false;
   evaluate::FitMap map_;
   int computed_ = 0;
+  std::vector<std::string> flag_;
   // While the point is held: what its first touch was, so that it follows instead of jumping.
   bool held_ = false;
   float grab_x_ = 0, grab_y_ = 0;

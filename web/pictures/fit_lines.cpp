@@ -1,0 +1,135 @@
+#include "web/pictures/fit_lines.h"
+
+#include <algorithm>
+#include <array>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "web/pictures/strokes.h"
+
+namespace hs::web {
+namespace {
+
+// Patterns in turn; the fifth cook's line is the first's again, heavier.
+constexpr std::array<float, 2> kLong{11, 5};
+constexpr std::array<float, 2> kDots{2.5F, 3.5F};
+constexpr std::array<float, 4> kLongDot{11, 4, 2.5F, 4};
+std::span<const float> pattern_of(std::size_t n) {
+  switch (n % 4) {
+    case 1:
+      return kLong;
+    case 2:
+      return kDots;
+    case 3:
+      return kLongDot;
+    default:
+      return {};
+  }
+}
+
+constexpr float kLine = 2.2F, kHeavier = 3.4F;
+constexpr float kName = kTextSmall, kNameHigh = 18, kNamePad = 5, kLongestName = 96;
+
+// A card of the name, and a line from it to what it names.
+struct Tag {
+  ImVec2 tip;
+  Rect card;
+  std::string_view name;
+};
+
+// The line: up from the border's far end to where the hands end, then up along their limit.
+std::vector<ImVec2> line_of(const FitFrame& frame, const evaluate::FitCook& cook) {
+  std::vector<ImVec2> line;
+  const float limit = frame.x_of(cook.ceiling_mm);
+  if (cook.corner_standoff_mm) {
+    line.push_back(ImVec2(limit, frame.area.y));
+    line.push_back(ImVec2(limit, frame.y_of(*cook.corner_standoff_mm)));
+  }
+  for (const evaluate::FitPlace& place : cook.border) {
+    if (cook.corner_standoff_mm && place.floor_mm > cook.ceiling_mm) continue;
+    line.push_back(ImVec2(frame.x_of(place.floor_mm), frame.y_of(place.standoff_mm)));
+  }
+  return line;
+}
+
+}  // namespace
+
+void draw_cooks(const Ui& ui, const FitFrame& frame, const config::Config& config) {
+  const Rect& a = frame.area;
+  const std::vector<evaluate::FitCook>& cooks = frame.map.cooks;
+  if (cooks.size() < 2) return;
+  const ImU32 ink = ui.colour(Tone::Ink);
+  std::vector<Tag> tags;
+  for (std::size_t i = 0; i < cooks.size(); ++i) {
+    const evaluate::FitCook& cook = cooks[i];
+    const std::vector<ImVec2> line = line_of(frame, cook);
+    const float thickness = i < 4 ? kLine : kHeavier;
+    const float limit = frame.x_of(cook.ceiling_mm);
+    if (line.size() > 1) stroke(ui.draw, line, false, ink, thickness, pattern_of(i));
+    if (!cook.corner_standoff_mm) {
+      // The two do not meet on the map: the limit stands by itself.
+      stroke(ui.draw, {ImVec2(limit, a.y), ImVec2(limit, a.bottom())}, false, ink, thickness,
+             pattern_of(i));
+    }
+    const ImVec2 tip(limit, cook.corner_standoff_mm ? frame.y_of(*cook.corner_standoff_mm)
+                                                    : a.bottom() - kNameHigh);
+    const std::string_view name = config.cooks[cook.cook].name;
+    const float wide = std::min(ui.width(name, kName, true), kLongestName) + 2 * kNamePad;
+    const float left = std::min(tip.x - kNamePad, a.right() - wide - 2);
+    tags.push_back({tip, {left, tip.y + 8, wide, kNameHigh}, name});
+  }
+  // From right to left, each as high as it can be under its tip without touching another.
+  std::sort(tags.begin(), tags.end(), [](const Tag& x, const Tag& y) { return x.tip.x > y.tip.x; });
+  for (std::size_t i = 0; i < tags.size(); ++i) {
+    Rect& card = tags[i].card;
+    for (std::size_t tries = 0; tries <= tags.size(); ++tries) {
+      for (std::size_t j = 0; j < i; ++j) {
+        const Rect& other = tags[j].card;
+        const bool apart = card.right() < other.x || other.right() < card.x ||
+                           card.bottom() < other.y || other.bottom() < card.y;
+        if (!apart) card.y = other.bottom() + 3;
+      }
+    }
+    card.y = std::min(card.y, a.bottom() - kNameHigh - 2);
+  }
+  for (const Tag& tag : tags) {
+    straight(ui.draw, tag.tip, ImVec2(tag.tip.x, tag.card.y), ink, 1.2F);
+    ui.draw->AddCircleFilled(tag.tip, 4, ink, 16);
+    ui.fill(tag.card, Tone::Card, 4);
+    ui.frame(tag.card, Tone::Ink, 1, 4);
+    ui.text(tag.card.x + kNamePad, tag.card.middle_y(), tag.name, kName, Tone::Ink, true,
+            Side::Left, kLongestName);
+  }
+}
+
+void draw_heat(const Ui& ui, const FitFrame& frame) {
+  constexpr float kHot = 2.5F, kBarb = 7, kBarbEvery = 13;
+  const Rect& a = frame.area;
+  const std::size_t count = frame.map.heat_limit_mm.size();
+  if (count < 2) return;
+  const ImU32 colour = ui.colour(Tone::Fail);
+  const auto place = [&](std::size_t i) {
+    return ImVec2(a.x + a.w * static_cast<float>(i) / static_cast<float>(count - 1),
+                  frame.y_of(static_cast<double>(frame.map.heat_limit_mm[i])));
+  };
+  float next = a.x + kBarbEvery;
+  for (std::size_t i = 0; i + 1 < count; ++i) {
+    const ImVec2 from = place(i);
+    const ImVec2 to = place(i + 1);
+    straight(ui.draw, from, to, colour, kHot);
+    for (; next <= to.x; next += kBarbEvery) {
+      const float y = from.y + (to.y - from.y) * (next - from.x) / (to.x - from.x);
+      straight(ui.draw, ImVec2(next, y), ImVec2(next - 4, std::min(y + kBarb, a.bottom())), colour,
+               kHot);
+    }
+  }
+  const float y = place(0).y;
+  if (a.bottom() - y < kBarb + kNameHigh + 4) return;
+  constexpr std::string_view kWords = "too hot to linger";
+  const Rect card{a.x + 4, y + kBarb + 3, ui.width(kWords, kName, true) + 2 * kNamePad, kNameHigh};
+  ui.fill(card, Tone::Card, 4);
+  ui.text(card.x + kNamePad, card.middle_y(), kWords, kName, Tone::Ink, true);
+}
+
+}  // namespace hs::web
