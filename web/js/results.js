@@ -60,7 +60,7 @@ function fillItems(box, fine, items, openRule) {
   syncList(fine.lastElementChild, folded ? good : [], make, fillItem);
 }
 
-function fillTable(box, table) {
+export function fillTable(box, table) {
   const element = box.firstElementChild;
   const [caption, head, body] = element.children;
   setText(caption, table.caption);
@@ -73,7 +73,7 @@ function fillTable(box, table) {
 }
 
 // A wide table scrolls inside its own box, which a keyboard can reach.
-const makeTable = () => el('div', { class: 'scroll', tabindex: '0', role: 'group' }, el('table', {},
+export const makeTable = () => el('div', { class: 'scroll', tabindex: '0', role: 'group' }, el('table', {},
   el('caption'), el('thead', {}, el('tr')), el('tbody')));
 
 function section(element, data, openRule) {
