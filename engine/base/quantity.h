@@ -1,7 +1,8 @@
 #pragma once
 // The kinds of number that the project handles, each with one unit in files and one quantum.
 //
-// Files, links and the engine hold millimetres, degrees, degrees Celsius, kilograms, years, lumens.
+// Files, links and the engine hold millimetres, degrees, degrees Celsius, kilograms, years, lumens,
+// metres a second.
 // A number is rounded to its quantum when it is read, so that equal inputs are equal bits on every
 // machine and a link round-trips exactly.
 //
@@ -23,6 +24,7 @@ enum class Quantity : std::uint8_t {
   Share,        // 0..1, 0.01
   Weight,       // a judgement, no unit, 0.01
   Flux,         // of light, lumens, 1
+  Speed,        // m/s, 0.1
   Text,         // UTF-8
   Flag,         // true or false
   Choice,       // one of a closed list of words
@@ -36,6 +38,7 @@ constexpr int quanta_per_unit(Quantity q) {
     case Quantity::Temperature:
     case Quantity::Mass:
     case Quantity::Years:
+    case Quantity::Speed:
       return 10;
     case Quantity::Share:
     case Quantity::Weight:
@@ -64,6 +67,8 @@ constexpr std::string_view unit_name(Quantity q) {
       return "years";
     case Quantity::Flux:
       return "lumen";
+    case Quantity::Speed:
+      return "m/s";
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Text:

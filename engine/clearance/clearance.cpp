@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/clearance/published.h"
+
 namespace hs::clearance {
 namespace {
 
@@ -18,8 +20,21 @@ Need asked(Side side, Figure figure, const config::Config& config) {
   } else if (local) {
     need.required_mm = local;
     need.from = From::Local;
+  } else if (config.oven.listed == false) {
+    need.required_mm = unlisted_mm(side, config.oven.fuel);
+    if (need.required_mm) need.from = From::Published;
   }
   return need;
+}
+
+using Permission = std::optional<bool> config::Clearance::*;
+
+Allowed allowed(Permission permission, const config::Config& config) {
+  const std::optional<bool>& listed = config.oven.listed_clearance.*permission;
+  const std::optional<bool>& local = config.site.local_clearance.*permission;
+  if (listed && (!*listed || local.value_or(true))) return {listed, From::Listed};
+  if (local) return {local, From::Local};
+  return {};
 }
 
 // The oven stands on its top without a gap (its own feet are part of it), so only a top that is
@@ -42,6 +57,10 @@ std::array<Need, 6> needs(const config::Config& config, double oven_base_mm) {
   Need front = asked(Side::Front, &C::front_mm, config);
   Need below = asked(Side::Below, &C::below_mm, config);
 
+  left.burns = station.left_combustible;
+  right.burns = station.right_combustible;
+  back.burns = station.back_combustible;
+  above.burns = config.site.cover.combustible;
   left.available_mm = station.left_gap_mm;
   right.available_mm = station.right_gap_mm;
   back.available_mm = station.back_gap_mm;
@@ -62,19 +81,47 @@ std::optional<double> highest_base_under_cover_mm(const config::Config& config) 
 }
 
 Standing standing(const config::Config& config) {
-  const std::optional<bool>& listed = config.oven.listed_clearance.on_combustible;
-  const std::optional<bool>& local = config.site.local_clearance.on_combustible;
-  Standing standing;
-  standing.top_combustible = config.station.top_combustible;
-  // Either may forbid; a permission counts only where the other does not.
-  if (listed && (!*listed || local.value_or(true))) {
-    standing.allowed_on_combustible = listed;
-    standing.from = From::Listed;
-  } else if (local) {
-    standing.allowed_on_combustible = local;
-    standing.from = From::Local;
+  const Allowed said = allowed(&config::Clearance::on_combustible, config);
+  return {said.yes, said.from, config.station.top_combustible};
+}
+
+Allowed under_cover(const config::Config& config) {
+  return allowed(&config::Clearance::under_cover, config);
+}
+
+std::optional<bool> covered(const config::Config& config) {
+  if (config.site.cover_height_mm) return true;
+  if (!config.site.cover.kind) return {};
+  return *config.site.cover.kind != config::CoverKind::None;
+}
+
+Need flue_need(const config::Config& config) {
+  const config::Flue& flue = config.site.flue;
+  Need need;
+  if (flue.listed_gap_mm) {
+    need.required_mm = flue.listed_gap_mm;
+    need.from = From::Listed;
+  } else if (config::is_masonry(config.oven.kind)) {
+    need.required_mm = kChimneyFraming_mm;
+    need.from = From::Published;
   }
-  return standing;
+  need.available_mm = flue.gap_mm;
+  return need;
+}
+
+Need grill_need(const config::Config& config) {
+  const config::Grill& grill = config.site.grill;
+  Need need = asked(grill.at == config::GrillAt::Right ? Side::Right : Side::Left,
+                    &config::Clearance::side_mm, config);
+  if (!need.required_mm || !grill.listed_side_mm) {
+    need.required_mm.reset();
+    need.from = From::Unknown;
+  } else if (*grill.listed_side_mm > *need.required_mm) {
+    need.required_mm = grill.listed_side_mm;
+    need.from = From::Listed;
+  }
+  need.available_mm = grill.gap_mm;
+  return need;
 }
 
 }  // namespace hs::clearance

@@ -1,8 +1,9 @@
 #pragma once
 // Free room around the oven: what is asked for, by whom, and what the station gives.
 //
-// Only figures that somebody published for this oven or this place count: the oven's own manual,
-// then a local rule. Where neither speaks the answer is "unknown", never a guess, never heat.
+// The oven's own manual, then a local rule; for an oven that is said to have no listing, then the
+// published fallback (engine/clearance/published.h). Where none speaks the answer is "unknown":
+// never a guess, never from the heat model.
 
 #include <array>
 #include <cstdint>
@@ -18,14 +19,14 @@ namespace hs::clearance {
 inline constexpr double kChildFree_mm = 914;
 
 enum class Side : std::uint8_t { Left, Right, Back, Above, Front, Below };
-enum class From : std::uint8_t { Unknown, Listed, Local };
+enum class From : std::uint8_t { Unknown, Listed, Local, Published };
 
 constexpr std::string_view side_name(Side s) {
   constexpr std::string_view kNames[] = {"left", "right", "back", "above", "front", "below"};
   return kNames[static_cast<std::size_t>(s)];
 }
 constexpr std::string_view from_name(From f) {
-  constexpr std::string_view kNames[] = {"unknown", "listed", "local"};
+  constexpr std::string_view kNames[] = {"unknown", "listed", "local", "published"};
   return kNames[static_cast<std::size_t>(f)];
 }
 
@@ -34,6 +35,7 @@ struct Need {
   std::optional<double> required_mm;  // absent: nobody has said
   From from = From::Unknown;
   std::optional<double> available_mm;  // absent: not measured; open sky is not "available"
+  std::optional<bool> burns;           // what was measured to; absent: nobody has said
 };
 
 // The six sides of the oven's body at this base height. Where both the manual and a local rule give
@@ -52,5 +54,25 @@ struct Standing {
   std::optional<bool> top_combustible;
 };
 Standing standing(const config::Config& config);
+
+// A yes or no of the manual and of a local rule: either may forbid, and a permission counts only
+// where the other does not. absent: nobody has said.
+struct Allowed {
+  std::optional<bool> yes;
+  From from = From::Unknown;
+};
+// May the oven stand under a cover?
+Allowed under_cover(const config::Config& config);
+
+// Is there a roof, slats or fabric over the oven? absent: nobody has said; a height says yes.
+std::optional<bool> covered(const config::Config& config);
+
+// Room that the flue asks for on its sides, to what burns: its maker's figure; for a masonry
+// chimney the published air space; otherwise unknown. `available_mm` is what was measured.
+Need flue_need(const config::Config& config);
+
+// Room between the oven's body and a grill beside it: the larger of what the two ask for at their
+// sides; unknown until both have spoken.
+Need grill_need(const config::Config& config);
 
 }  // namespace hs::clearance

@@ -55,6 +55,26 @@ enum class Glove : std::uint8_t { None, Gauntlet };
 enum class Shield : std::uint8_t { None, Plate };
 enum class Mount : std::uint8_t { None, Left, Right };
 enum class Arrangement : std::uint8_t { OneLevel, Riser, TwoLevel };
+enum class CoverKind : std::uint8_t { None, Roof, Slats, Fabric };
+enum class Walls : std::uint8_t { None, One, Two, Three, Four };
+enum class Dwelling : std::uint8_t { OneOrTwoFamily, Other };
+enum class GrillAt : std::uint8_t { None, Left, Right };
+enum class FlueKind : std::uint8_t { None, Open, ThroughRoof };
+enum class Ground : std::uint8_t { Paving, Deck, Bare };
+enum class Extinguisher : std::uint8_t { InReach, Behind, Away, None };
+enum class Cylinder : std::uint8_t { None, OpenSide, OwnCabinet, WithBurner };
+// As the cook sees it, clockwise from in front of the oven: Front blows into the mouth, Right comes
+// from the cook's right. Ordered round the compass.
+enum class WindFrom : std::uint8_t {
+  Front,
+  FrontLeft,
+  Left,
+  BackLeft,
+  Back,
+  BackRight,
+  Right,
+  FrontRight,
+};
 
 struct Cook {
   std::string name;  // never empty after reading: "Cook 1", "Cook 2" where none is given
@@ -86,6 +106,7 @@ constexpr bool works_at_prep(const Cook& cook) { return place_of(cook) != At::Ov
 struct Clearance {
   std::optional<double> side_mm, back_mm, above_mm, front_mm, below_mm;
   std::optional<bool> on_combustible;
+  std::optional<bool> under_cover;  // may stand under a roof or cover
 
   bool operator==(const Clearance&) const = default;
 };
@@ -113,6 +134,7 @@ struct Oven {
   double floor_temp_c = 450;
   double mass_kg = 35;
   Fuel fuel = Fuel::Gas;
+  std::optional<bool> listed;  // a testing laboratory's mark is on it
   Clearance listed_clearance;
   OuterMouth outer_mouth;
 
@@ -151,8 +173,13 @@ struct Station {
   std::optional<bool> top_combustible;  // what the oven stands on
   std::optional<double> left_gap_mm, right_gap_mm, back_gap_mm;  // oven body to the nearest thing
   std::optional<double> landing_left_mm, landing_right_mm;       // free counter beside the oven
-  std::optional<double> aisle_mm;        // counter edge to what stands behind the cook
-  std::optional<double> knee_height_mm;  // free height under the prep counter, for a seated cook
+  std::optional<double> aisle_mm;         // counter edge to what stands behind the cook
+  std::optional<double> knee_height_mm;   // free height under the prep counter, for a seated cook
+  std::optional<bool> landing_across;     // a table or counter across the aisle takes a hot pizza
+  std::optional<double> opens_mm;         // farthest that a door or drawer opens into the aisle
+  std::optional<double> opens_across_mm;  // and one on the aisle's other side
+  std::optional<bool> drip_groove;        // under the counter's front edge
+  std::optional<bool> left_combustible, right_combustible, back_combustible;  // the nearest thing
 
   bool operator==(const Station&) const = default;
 };
@@ -167,9 +194,54 @@ struct Trial {
   bool operator==(const Trial&) const = default;
 };
 
+struct Grill {
+  std::optional<GrillAt> at;
+  std::optional<double> gap_mm;          // oven body to grill body
+  std::optional<double> listed_side_mm;  // from the grill's manual
+  std::optional<bool> under_cover;       // from the grill's manual
+
+  bool operator==(const Grill&) const = default;
+};
+
+// Heights above the ground.
+struct Flue {
+  std::optional<FlueKind> kind;
+  std::optional<double> top_mm;
+  std::optional<double> roof_mm;      // where it leaves the roof, on the roof's higher side
+  std::optional<double> near_top_mm;  // top of the highest thing within 10 ft (3 m)
+  std::optional<double> gap_mm;       // to the nearest thing that burns
+  std::optional<double> listed_gap_mm;
+
+  bool operator==(const Flue&) const = default;
+};
+
+struct Cover {
+  std::optional<CoverKind> kind;
+  std::optional<bool> combustible;
+  std::optional<double> out_mm;  // its edge in front of the counter's edge; negative: behind it
+  std::optional<Walls> walls;    // closed sides under it
+  std::optional<double> post_gap_mm;  // oven body to the nearest post
+  std::optional<bool> post_combustible;
+
+  bool operator==(const Cover&) const = default;
+};
+
 struct Site {
   std::optional<double> cover_height_mm;  // underside of roof or cover above the ground
+  Cover cover;
   Clearance local_clearance;
+  std::optional<double> railing_gap_mm;  // oven body to the nearest railing, fence or branch
+  std::optional<double> house_gap_mm;    // oven body to the nearest building
+  std::optional<Dwelling> dwelling;
+  Grill grill;
+  Flue flue;
+  std::optional<WindFrom> wind_from;  // prevailing while baking
+  std::optional<double> wind_m_s;     // of wind with rain
+  std::optional<Ground> ground;
+  std::optional<double> fall_mm;  // of the ground over 10 ft (3048 mm), away from the house
+  std::optional<Extinguisher> extinguisher;
+  std::optional<Cylinder> cylinder;
+  std::optional<double> cylinder_kg;  // gas in one full cylinder
 
   bool operator==(const Site&) const = default;
 };

@@ -1,68 +1,15 @@
 #include "engine/config/fields.h"
 
 #include <array>
-#include <optional>
-#include <type_traits>
+
+#include "engine/config/field_row.h"
+#include "engine/config/rows_surroundings.h"
 
 namespace hs::config {
 namespace {
 
-template <typename T>
-struct Plain {
-  using type = T;
-  static constexpr bool optional = false;
-};
-template <typename T>
-struct Plain<std::optional<T>> {
-  using type = T;
-  static constexpr bool optional = true;
-};
+using namespace rows;
 
-template <typename T>
-Value to_value(const T& member) {
-  if constexpr (Plain<T>::optional) {
-    return member ? to_value(*member) : Value{};
-  } else if constexpr (std::is_enum_v<T>) {
-    return ChoiceIndex{static_cast<std::uint8_t>(member)};
-  } else {
-    return member;
-  }
-}
-
-template <typename T>
-void from_value(T& member, Quantity quantity, const Value& value) {
-  using U = typename Plain<T>::type;
-  if constexpr (Plain<T>::optional) {
-    if (std::holds_alternative<std::monostate>(value)) {
-      member.reset();
-      return;
-    }
-  }
-  // A value of another type is a programmer's slip; it leaves the member alone.
-  if constexpr (std::is_enum_v<U>) {
-    if (const auto* v = std::get_if<ChoiceIndex>(&value)) member = static_cast<U>(v->index);
-  } else if constexpr (std::is_same_v<U, double>) {
-    if (const auto* v = std::get_if<double>(&value)) member = quantised(quantity, *v);
-  } else {
-    if (const auto* v = std::get_if<U>(&value)) member = *v;
-  }
-}
-
-// Accessors through a chain of members: at<&Config::oven, &Oven::width_mm>.
-template <Quantity Q, auto... Members>
-struct At {
-  static Value get(const Config& c, std::size_t) { return to_value((c.*....*Members)); }
-  static void set(Config& c, std::size_t, const Value& v) { from_value((c.*....*Members), Q, v); }
-};
-template <Quantity Q, auto Member>
-struct OfCook {
-  static Value get(const Config& c, std::size_t i) { return to_value(c.cooks[i].*Member); }
-  static void set(Config& c, std::size_t i, const Value& v) {
-    from_value(c.cooks[i].*Member, Q, v);
-  }
-};
-
-using Words = std::span<const std::string_view>;
 constexpr std::string_view kBuilds[] = {"adult", "adult_a", "adult_b", "child"};
 constexpr std::string_view kHands[] = {"right", "left"};
 constexpr std::string_view kPlaces[] = {"both", "oven", "prep"};
@@ -78,52 +25,6 @@ constexpr std::string_view kGloves[] = {"none", "gauntlet"};
 constexpr std::string_view kShields[] = {"none", "plate"};
 constexpr std::string_view kMounts[] = {"none", "left", "right"};
 constexpr std::string_view kArrangements[] = {"one_level", "riser", "two_level"};
-
-constexpr auto kLength = Quantity::Length;
-
-// One row. The macros only spare each row its accessor's spelling.
-#define STATION(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, ...) \
-  Row {                                                                                          \
-    {tag,                                                                                        \
-     Group::Station,                                                                             \
-     path,                                                                                       \
-     label,                                                                                      \
-     Q,                                                                                          \
-     absent,                                                                                     \
-     lo,                                                                                         \
-     hi,                                                                                         \
-     step,                                                                                       \
-     words,                                                                                      \
-     &At<Q, __VA_ARGS__>::get,                                                                   \
-     &At<Q, __VA_ARGS__>::set},                                                                  \
-    {                                                                                            \
-      question, measure, rules                                                                   \
-    }                                                                                            \
-  }
-#define COOK(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
-  Row {                                                                                          \
-    {tag,                                                                                        \
-     Group::Cook,                                                                                \
-     path,                                                                                       \
-     label,                                                                                      \
-     Q,                                                                                          \
-     absent,                                                                                     \
-     lo,                                                                                         \
-     hi,                                                                                         \
-     step,                                                                                       \
-     words,                                                                                      \
-     &OfCook<Q, member>::get,                                                                    \
-     &OfCook<Q, member>::set},                                                                   \
-    {                                                                                            \
-      question, measure, rules                                                                   \
-    }                                                                                            \
-  }
-
-// A row as it is written down. Read when compiled and never linked.
-struct Row {
-  Field field;
-  FieldHelp help;
-};
 
 constexpr auto kRows = std::to_array<Row>({
     STATION(1, "title", Quantity::Text, Absent::Default, 0, 80, 0, Words{}, "", "Title",
@@ -517,10 +418,42 @@ constexpr auto kRows = std::to_array<Row>({
 #undef STATION
 #undef COOK
 
+// "site.cover" of "site.cover.kind"; empty: of no group.
+constexpr std::string_view group_of(std::string_view path) {
+  const std::size_t dot = path.rfind('.');
+  return dot == std::string_view::npos ? std::string_view{} : path.substr(0, dot);
+}
+
+// Every group's rows stand together, as the schema and files want them: a row of another part goes
+// behind the last of its group, or of the nearest group around it that is there.
+constexpr auto in_order() {
+  std::array<const Row*, kRows.size() + kSurroundingsRows.size()> all{};
+  std::size_t count = 0;
+  for (const Row& row : kRows) all[count++] = &row;
+  for (const Row& row : kSurroundingsRows) {
+    std::size_t at = count;
+    for (std::string_view group = group_of(row.field.path); !group.empty() && at == count;
+         group = group_of(group)) {
+      std::size_t last = count;
+      while (last > 0 && !(all[last - 1]->field.path.starts_with(group) &&
+                           all[last - 1]->field.path[group.size()] == '.')) {
+        --last;
+      }
+      if (last == count) break;  // the last row of all
+      if (last > 0) at = last;
+    }
+    for (std::size_t i = count; i > at; --i) all[i] = all[i - 1];
+    all[at] = &row;
+    ++count;
+  }
+  return all;
+}
+constexpr auto kOrdered = in_order();
+
 template <typename Part>
 constexpr auto each(Part Row::*part) {
-  std::array<Part, kRows.size()> all{};
-  for (std::size_t i = 0; i < all.size(); ++i) all[i] = kRows[i].*part;
+  std::array<Part, kOrdered.size()> all{};
+  for (std::size_t i = 0; i < all.size(); ++i) all[i] = kOrdered[i]->*part;
   return all;
 }
 

@@ -209,6 +209,8 @@ std::string_view quantity_name(Quantity quantity) {
       return "mass";
     case Quantity::Years:
       return "years";
+    case Quantity::Speed:
+      return "speed";
     case Quantity::Share:
       return "share";
     case Quantity::Weight:

@@ -171,6 +171,7 @@ Result<Value> value_from_text(const Field& field, const std::string& path, std::
     case Quantity::Temperature:
     case Quantity::Mass:
     case Quantity::Years:
+    case Quantity::Speed:
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Flux: {

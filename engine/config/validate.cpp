@@ -20,6 +20,7 @@ std::string spoken_unit(Quantity quantity) {
     case Quantity::Length:
     case Quantity::Mass:
     case Quantity::Years:
+    case Quantity::Speed:
       return " " + std::string(unit_name(quantity));
     case Quantity::Share:
     case Quantity::Weight:
@@ -57,6 +58,7 @@ bool right_type(const Field& field, const Value& value) {
     case Quantity::Temperature:
     case Quantity::Mass:
     case Quantity::Years:
+    case Quantity::Speed:
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Flux:
@@ -140,6 +142,7 @@ std::string allowed_text(const Field& field, Unit unit) {
     case Quantity::Temperature:
     case Quantity::Mass:
     case Quantity::Years:
+    case Quantity::Speed:
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Flux:

@@ -5,6 +5,7 @@
 
 #include "engine/evaluate/lighting.h"
 #include "engine/evaluate/steps.h"
+#include "engine/evaluate/surroundings.h"
 #include "engine/rules/rules.h"
 
 namespace hs::evaluate {
@@ -172,6 +173,7 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool 
   }
   e.clearances = clearance::needs(config, e.used.oven_base_mm.value_or(0));
   e.cover_ceiling_mm = scene.cover_ceiling_mm;
+  e.surroundings = surroundings_of(config, e);
   e.existing = existing_counter(config, e.used);
   e.trial = cold_trial(config, scene, e.used);
   e.light = lighting(config, scene, e, search);

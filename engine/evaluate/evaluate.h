@@ -9,7 +9,9 @@
 #include <vector>
 
 #include "engine/base/finding.h"
+#include "engine/clearance/boxes.h"
 #include "engine/clearance/clearance.h"
+#include "engine/clearance/published.h"
 #include "engine/config/config.h"
 #include "engine/cook/body.h"
 #include "engine/cook/percentiles.h"
@@ -18,8 +20,11 @@
 #include "engine/light/lamp.h"
 #include "engine/oven/oven.h"
 #include "engine/reach/reach.h"
+#include "engine/reach/room.h"
 #include "engine/sight/lean.h"
 #include "engine/sight/sight.h"
+#include "engine/weather/shelter.h"
+#include "engine/weather/wind.h"
 
 namespace hs::evaluate {
 
@@ -167,6 +172,18 @@ struct LightResult {
   std::optional<double> landing_lux;  // in the middle of a landing beside that counter
 };
 
+// Everything around the oven that is not the cooks. Zones in the station frame.
+struct Surroundings {
+  std::vector<clearance::Zone> hot;  // free room round oven, flue and grill
+  std::vector<reach::Zone> room;     // room to work, in plan
+  // Rain on the dough counter's front, or the oven counter's where there is no other; nullopt where
+  // the wind, or the reach of a cover, is not known.
+  std::optional<weather::Wet> rain;
+  // Wind up to which the cover keeps that counter dry, m/s; nullopt: no cover, or not known.
+  std::optional<double> dry_up_to_m_s;
+  std::optional<clearance::Vents> grill_vents, fire_feature_vents;  // for the cylinder, if any
+};
+
 struct Evaluation {
   oven::Geometry geometry;
   sight::Disc pizza;
@@ -181,6 +198,7 @@ struct Evaluation {
   // Highest oven base that the cover and the room asked for above the oven allow; below 0: none
   // does. Absent: no cover, or nobody has said how much room.
   std::optional<double> cover_ceiling_mm;
+  Surroundings surroundings;
   std::optional<ExistingCounter> existing;
   std::optional<ColdTrial> trial;
   std::vector<Finding> findings;  // ordered by harm: fail, unknown, warn, ok

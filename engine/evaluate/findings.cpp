@@ -9,6 +9,7 @@
 #include "engine/evaluate/lighting.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
+#include "engine/evaluate/surroundings.h"
 
 namespace hs::evaluate {
 namespace {
@@ -372,6 +373,8 @@ std::vector<Finding> findings_of(const config::Config& config, const Scene& scen
   add_trial(out, config, e);
   add_room(out, config, e);
   add_light(out, config, e);
+  add_surroundings(out, config, e);
+  add_weather(out, config, e);
   return std::move(out.list);
 }
 

@@ -7,13 +7,8 @@ namespace {
 
 using clearance::Side;
 
-// US kitchen planning guidelines, second hand: 42 and 48 in work aisle, 36 x 24 in
-// preparation area.
-constexpr double kAisleOne_mm = 1067, kAisleSeveral_mm = 1219;
-constexpr double kPrepWidth_mm = 914, kPrepDepth_mm = 610;
-constexpr double kPeelRoomPerDepth = 1.5;  // one expert of the trade
-constexpr double kPeelPlay_mm = 20;        // blade to mouth, both sides together: judgement
-constexpr double kKneeClear_mm = 685;      // ADA 2010 306.3.1
+constexpr double kPeelPlay_mm = 20;    // blade to mouth, both sides together: judgement
+constexpr double kKneeClear_mm = 685;  // ADA 2010 306.3.1
 
 std::string_view clearance_rule(Side side) {
   switch (side) {
@@ -64,9 +59,16 @@ void add_standing(Findings& out, const config::Config& config) {
 
 void add_landing(Findings& out, const config::Config& config, std::size_t i) {
   const bool right = config.cooks[i].handed == config::Hand::Right;
-  out.at_least("reach.landing",
-               right ? config.station.landing_right_mm : config.station.landing_left_mm,
-               kLanding_mm, Verdict::Warn, i, right ? "on the right" : "on the left");
+  const config::Station& station = config.station;
+  const auto& beside_mm = right ? station.landing_right_mm : station.landing_left_mm;
+  const bool short_of = !beside_mm || *beside_mm < kLanding_mm - kTolerance;
+  if (short_of && station.landing_across == true && station.aisle_mm &&
+      *station.aisle_mm <= reach::kLandingAcross_mm + kTolerance) {
+    out.add({"reach.landing", Verdict::Ok, i, {}, kLanding_mm, {}, "across the aisle"});
+    return;
+  }
+  out.at_least("reach.landing", beside_mm, kLanding_mm, Verdict::Warn, i,
+               right ? "on the right" : "on the left");
 }
 
 void add_seated(Findings& out, const config::Config& config, const Evaluation& e, std::size_t i) {
@@ -103,9 +105,12 @@ void add_clearances(Findings& out, const config::Config& config, const Evaluatio
     const std::string_view rule = clearance_rule(need.side);
     if (!need.required_mm) {
       out.add({rule, Verdict::Unknown, {}, need.available_mm, {}, {}, place_words(need.side)});
+    } else if (need.side == Side::Above && clearance::covered(config) == false) {
+      out.add({rule, Verdict::Ok, {}, {}, need.required_mm, {}, place_words(need.side)});
     } else {
-      out.at_least(rule, need.available_mm, *need.required_mm, Verdict::Fail, {},
-                   place_words(need.side));
+      // What does not burn may stand nearer than what does; the maker may still want the air.
+      out.at_least(rule, need.available_mm, *need.required_mm,
+                   need.burns == false ? Verdict::Warn : Verdict::Fail, {}, place_words(need.side));
     }
   }
   add_standing(out, config);
@@ -115,13 +120,14 @@ void add_room(Findings& out, const config::Config& config, const Evaluation& e) 
   const config::Station& station = config.station;
   const config::Oven& oven = config.oven;
   const bool several = config.cooks.size() > 1;
-  out.at_least("reach.aisle", station.aisle_mm, several ? kAisleSeveral_mm : kAisleOne_mm,
-               Verdict::Warn, {});
-  out.at_least("reach.peel_room", station.aisle_mm, kPeelRoomPerDepth * oven.depth_mm,
+  out.at_least("reach.aisle", station.aisle_mm,
+               several ? reach::kAisleSeveral_mm : reach::kAisleOne_mm, Verdict::Warn, {});
+  out.at_least("reach.peel_room", station.aisle_mm, reach::kPeelRoomPerDepth * oven.depth_mm,
                Verdict::Warn, {});
   // Drawn clear of the mouth, the handle's end is a peel's length in front of it.
   out.at_least("reach.peel_drawback", station.aisle_mm,
-               std::max(0.0, config.peel.length_mm - station.oven_setback_mm), Verdict::Warn, {});
+               reach::drawback_mm(config.peel.length_mm, station.oven_setback_mm), Verdict::Warn,
+               {});
   out.at_most("reach.peel_fits", config.peel.blade_width_mm, oven.mouth_width_mm - kPeelPlay_mm,
               Verdict::Fail, {});
   out.at_most("reach.pizza_fits", config.view.pizza_diameter_mm,
@@ -142,9 +148,9 @@ void add_room(Findings& out, const config::Config& config, const Evaluation& e) 
     }
   }
   if (prep) {
-    out.at_least("reach.prep_area", station.prep_width_mm, kPrepWidth_mm, Verdict::Warn, {},
+    out.at_least("reach.prep_area", station.prep_width_mm, reach::kPrepWidth_mm, Verdict::Warn, {},
                  "along the front");
-    out.at_least("reach.prep_area", station.prep_depth_mm, kPrepDepth_mm, Verdict::Warn, {},
+    out.at_least("reach.prep_area", station.prep_depth_mm, reach::kPrepDepth_mm, Verdict::Warn, {},
                  "front to back");
   }
 }

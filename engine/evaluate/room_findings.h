@@ -14,8 +14,7 @@ namespace hs::evaluate {
 // The child-free zone and an 18 in standing place beside it.
 inline constexpr double kChildRun_mm = clearance::kChildFree_mm + 460;
 
-// Landing beside an oven, 15 in: US kitchen planning guideline 23, read.
-inline constexpr double kLanding_mm = 381;
+using reach::kLanding_mm;
 
 // Compared at the quantum of a length, so that the last bit never decides a verdict.
 inline constexpr double kTolerance = 0.05;

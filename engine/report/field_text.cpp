@@ -19,6 +19,8 @@ std::string number_words(Quantity quantity, double value, Units units) {
       return inch ? fixed(value / 0.45359237, 0) + " lb" : trimmed(value, 1) + " kg";
     case Quantity::Years:
       return trimmed(value, 1) + (value == 1 ? " year" : " years");
+    case Quantity::Speed:
+      return inch ? fixed(value / 0.44704, 0) + " mph" : trimmed(value, 1) + " m/s";
     case Quantity::Share:
       return fixed(value * 100, 0) + " %";
     case Quantity::Weight:

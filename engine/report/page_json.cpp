@@ -26,7 +26,8 @@ std::string_view section_of(std::string_view rule) {
   if (rule == "sight.cold_trial") return "trial";
   if (rule.starts_with("cook.")) return "people";
   if (rule.starts_with("clearance.") || rule == "height.cover_ceiling") return "clearances";
-  if (rule.starts_with("reach.")) return "reach";
+  if (rule.starts_with("reach.") || rule.starts_with("room.")) return "reach";
+  if (rule.starts_with("weather.")) return "weather";
   if (rule.starts_with("heat.")) return "heat";
   if (rule.starts_with("light.")) return "light";
   return "findings";
@@ -172,8 +173,8 @@ std::vector<Section> sections(const Page& page) {
                  {}});
   if (page.evaluation.fits_adults_share) all.back().items.push_back(guests_item(page));
   all.push_back({"clearances", "Free room around the oven",
-                 "The oven's own manual first, then local rules. Where neither speaks the answer "
-                 "is: not known.",
+                 "The oven's own manual first, then local rules; for an oven without a listing, "
+                 "then what codes publish. Where none speaks the answer is: not known.",
                  clearance_tables(page), finding_items(page, "clearances")});
   all.push_back(
       {"heat", "Heat at face and hand",
@@ -183,6 +184,10 @@ std::vector<Section> sections(const Page& page) {
   all.push_back({"light", "Light after dark",
                  "A fixed light that nobody holds, and light on the counters.", light_tables(page),
                  finding_items(page, "light")});
+  all.push_back({"weather", "Rain, wind and smoke",
+                 "Straight at the counter's front, in a steady wind; gusts, eddies and splashes "
+                 "are not in it. Of smoke only the direction is told.",
+                 weather_tables(page), finding_items(page, "weather")});
   all.push_back({"reach", "Arms, peel and room",
                  "From the counter's front edge; the trunk leans at most 20 degrees.",
                  reach_tables(page), finding_items(page, "reach")});

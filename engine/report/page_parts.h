@@ -41,6 +41,7 @@ std::vector<Table> people_tables(const Page& page);
 std::vector<Table> arrangement_tables(const Page& page);
 std::vector<Table> sensitivity_tables(const Page& page);
 std::vector<Table> clearance_tables(const Page& page);
+std::vector<Table> weather_tables(const Page& page);  // engine/report/surroundings_tables.cpp
 std::vector<Table> reach_tables(const Page& page);
 std::vector<Table> heat_tables(const Page& page);
 std::vector<Table> light_tables(const Page& page);

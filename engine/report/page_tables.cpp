@@ -255,20 +255,6 @@ std::string sharpest_measurement(const Page& page) {
          page.length(size(*it)) + ". Measure it first.";
 }
 
-std::vector<Table> clearance_tables(const Page& page) {
-  Table table{"Free room", {"Side", "Asked for", "By", "There is"}, {}};
-  for (const clearance::Need& need : page.evaluation.clearances) {
-    std::string by = "nobody yet";
-    if (need.from == clearance::From::Listed) by = "the oven's manual";
-    if (need.from == clearance::From::Local) by = "a local rule";
-    table.rows.push_back({capitalised(std::string(clearance::side_name(need.side))),
-                          need.required_mm ? page.length(*need.required_mm) : "not known",
-                          std::move(by),
-                          need.available_mm ? page.length(*need.available_mm) : "not measured"});
-  }
-  return {table};
-}
-
 std::vector<Table> reach_tables(const Page& page) {
   Table table{"Arms and bodies",
               {"Cook", "Easy reach over the dough", "Farthest reach", "Nearest to the mouth"},

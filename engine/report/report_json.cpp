@@ -16,6 +16,7 @@
 #include "engine/report/phrases.h"
 #include "engine/report/rules_json.h"
 #include "engine/report/summary.h"
+#include "engine/report/surroundings_json.h"
 #include "engine/rules/cautions.h"
 #include "engine/rules/rules.h"
 
@@ -452,6 +453,7 @@ std::string report_json(const config::Config& config, const Evaluation& e) {
   put_text(out, "config_fingerprint", config_fingerprint(config));
   out.end_object();
   put_clearances(out, e);
+  put_surroundings(out, e);
   put_existing(out, e);
   put_used(out, config, e);
   out.key("cooks");

@@ -11,7 +11,7 @@
 //   {farther} {from_limit}     "farther" or "nearer"; "above" or "below"
 //   {likely} {corrected}       the cold trial's input most likely off, and what would explain it;
 //                              no value where that is beyond belief, and then {unexplained} has one
-//   {asks}                     "its manual asks for" or "a local rule asks for"
+//   {asks}                     "its manual asks for", "a local rule asks for" or what else speaks
 //   {spare}                    the margin, where it is more than a hand can tell
 //   {limit_about}              the limit to the next whole inch or 10 mm
 //   {block}                    block under the oven on the existing cabinet; no value when none
@@ -182,6 +182,8 @@ Words asks(const Context& s) {
         return "its manual asks for";
       case clearance::From::Local:
         return "a local rule asks for";
+      case clearance::From::Published:
+        return "published codes for ovens without a listing ask for";
     }
   }
   return {};

@@ -16,10 +16,14 @@ inline constexpr RuleRow kClearanceRows[] = {
      .clause = "clearance to combustibles, sides",
      .basis = Basis::SecondHand,
      .words =
-         "The oven's own manual, then a local rule; where both speak, the larger. Where neither "
-         "does, the answer is unknown: never a guess, and never from the heat model.",
+         "The oven's own manual, then a local rule; where both speak, the larger. For an oven that "
+         "is said to have no listing, then the published fallback: 36 in (914 mm) at sides and "
+         "back (NFPA 211 12.6, second hand; IRC R1002.5), 48 in (1219 mm) above and in front (IFGC "
+         "623). Where none speaks the answer is unknown: never a guess, and never from the heat "
+         "model.",
      .ok = "{Where} there is {measured}; {asks} {limit}.",
-     .warn = "{Where} there is {measured}, hardly more than the {limit} asked for.",
+     .warn = "{Where} there is only {measured}; {asks} {limit} to what burns. What is there does "
+             "not burn: read whether the oven still wants the room.",
      .fail = "{Where} there is only {measured}; {asks} {limit}.",
      .unknown = "{Where} {asks} {limit}; nobody has measured what is there.|How much free room "
                 "this oven needs {where} is not known: find it in its manual before you build.",
@@ -35,7 +39,8 @@ inline constexpr RuleRow kClearanceRows[] = {
      .basis = Basis::SecondHand,
      .words = "As for the sides.",
      .ok = "Behind the oven there is {measured}; {asks} {limit}.",
-     .warn = "Behind the oven there is {measured}, hardly more than the {limit} asked for.",
+     .warn = "Behind the oven there is only {measured}; {asks} {limit} to what burns. What is "
+             "there does not burn: read whether the oven still wants the room.",
      .fail = "Behind the oven there is only {measured}; {asks} {limit}.",
      .unknown = "Behind the oven {asks} {limit}; nobody has measured what is there.|How much room "
                 "this oven needs behind it is not known: find it in its manual before you build.",
@@ -52,8 +57,9 @@ inline constexpr RuleRow kClearanceRows[] = {
      .words =
          "As for the sides; the room is the cover's height less the oven's top. A chimney needs "
          "its own clearance.",
-     .ok = "Above the oven there is {measured}; {asks} {limit}.",
-     .warn = "Above the oven there is {measured}, hardly more than the {limit} asked for.",
+     .ok = "Above the oven there is {measured}; {asks} {limit}.|Nothing is above the oven.",
+     .warn = "Above the oven there is only {measured}; {asks} {limit} to what burns. What is there "
+             "does not burn: read whether the oven still wants the room.",
      .fail = "Above the oven there is only {measured}; {asks} {limit}.",
      .unknown =
          "Above the oven {asks} {limit}; say how high the cover is, if there is one.|How much "
@@ -71,7 +77,8 @@ inline constexpr RuleRow kClearanceRows[] = {
      .basis = Basis::SecondHand,
      .words = "As for the sides.",
      .ok = "In front of the oven there is {measured}; {asks} {limit}.",
-     .warn = "In front of the oven there is {measured}, hardly more than the {limit} asked for.",
+     .warn = "In front of the oven there is only {measured}; {asks} {limit} to what burns. What is "
+             "there does not burn: read whether the oven still wants the room.",
      .fail = "In front of the oven there is only {measured}; {asks} {limit}.",
      .unknown =
          "In front of the oven {asks} {limit}; nobody has measured what is there.|How much "
@@ -89,7 +96,8 @@ inline constexpr RuleRow kClearanceRows[] = {
      .basis = Basis::SecondHand,
      .words = "As for the sides. Feet or a stand that came with the oven count as part of it.",
      .ok = "Below the oven there is {measured}; {asks} {limit}.",
-     .warn = "Below the oven there is {measured}, hardly more than the {limit} asked for.",
+     .warn = "Below the oven there is only {measured}; {asks} {limit} to what burns. What is there "
+             "does not burn: read whether the oven still wants the room.",
      .fail = "Below the oven there is only {measured}; {asks} {limit}.",
      .unknown = "Below the oven {asks} {limit}; nobody has said what is there.|How much room this "
                 "oven needs below it is not known: find it in its manual before you build.",

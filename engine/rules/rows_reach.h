@@ -92,8 +92,10 @@ inline constexpr RuleRow kReachRows[] = {
      .clause = "guideline 23",
      .basis = Basis::Seen,
      .words = "At least 15 in (380 mm) of free counter beside the oven, on the side of the hand "
-              "that holds the peel, to set a hot pizza down.",
-     .ok = "{cook} has {measured} of landing {where}; {limit} is advised.",
+              "that holds the peel, to set a hot pizza down; or across an aisle of at most 48 in "
+              "(1220 mm) that nobody walks through.",
+     .ok = "{cook} has {measured} of landing {where}; {limit} is advised.|{cook} sets a hot pizza "
+           "down {where}.",
      .warn = "{cook} has only {measured} of landing {where} to set a hot pizza down; {limit} is "
              "advised.",
      .fail = "{cook} has nowhere {where} to set a hot pizza down; {limit} is advised.",

@@ -9,14 +9,18 @@
 #include "engine/rules/rows_height.h"
 #include "engine/rules/rows_light.h"
 #include "engine/rules/rows_reach.h"
+#include "engine/rules/rows_room.h"
 #include "engine/rules/rows_sight.h"
+#include "engine/rules/rows_surroundings.h"
+#include "engine/rules/rows_weather.h"
 #include "engine/rules/source_rows.h"
 
 namespace hs::rules {
 namespace {
 
-constexpr std::span<const RuleRow> kParts[] = {kSightRows,     kHeightRows, kCookRows, kReachRows,
-                                               kClearanceRows, kHeatRows,   kLightRows};
+constexpr std::span<const RuleRow> kParts[] = {
+    kSightRows, kHeightRows, kCookRows,         kReachRows, kClearanceRows,
+    kHeatRows,  kLightRows,  kSurroundingsRows, kRoomRows,  kWeatherRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;

@@ -72,6 +72,11 @@ inline constexpr Source kSources[] = {
     {"trade_forum", "One expert on a pizza trade forum", "Free floor in front of a deck oven", "",
      Basis::Seen, "A single voice, no data."},
 
+    // Weather ---------------------------------------------------------------------------------
+    {"gunn_kinzer1949", "Gunn and Kinzer",
+     "The terminal velocity of fall for water droplets in stagnant air, J. Meteorology 6, 243",
+     "1949", Basis::SecondHand, "Its table 2, through two transcriptions that agree."},
+
     // Fire, gas, power ------------------------------------------------------------------------
     {"nfpa_tips", "NFPA and the US Fire Administration", "Outdoor cooking safety tips", "",
      Basis::SecondHand, "Four public pages agree."},
@@ -81,6 +86,15 @@ inline constexpr Source kSources[] = {
      "Four public pages agree."},
     {"cpsc_co", "US Consumer Product Safety Commission",
      "16 CFR 1500.14(b)(6), label for charcoal: carbon monoxide", "", Basis::Seen, ""},
+    {"nfpa211", "NFPA", "NFPA 211, chimneys, fireplaces, vents and solid fuel-burning appliances",
+     "2016", Basis::SecondHand, ""},
+    {"irc", "International Code Council", "International Residential Code", "2006 and later",
+     Basis::Seen, "Quotations and adopted copies were read; numbers of clauses move."},
+    {"ifgc", "International Code Council", "International Fuel Gas Code, 623", "", Basis::Seen,
+     "In a city's adopted copy; written for commercial kitchens."},
+    {"as_nzs_5601", "Standards Australia and Standards New Zealand",
+     "AS/NZS 5601.1, gas installations: outdoor areas", "", Basis::SecondHand,
+     "As an appliance manual gives it."},
     {"nfpa10", "NFPA and UL", "NFPA 10, portable fire extinguishers; UL ratings", "",
      Basis::SecondHand, ""},
     {"z21_58", "ANSI", "Z21.58, outdoor cooking gas appliances", "", Basis::SecondHand,

@@ -75,6 +75,7 @@ Value code_value(Coder& coder, Model& model, const Field& field, const Value& va
     case Quantity::Temperature:
     case Quantity::Mass:
     case Quantity::Years:
+    case Quantity::Speed:
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Flux:

@@ -29,14 +29,14 @@ struct Wet {
 // counter's overhang alone shelters the face.
 Wet wet_front(const Front& front, const std::optional<Edge>& edge, double wind_m_s, double drop_mm);
 
-// Fall of a hard surface away from a house within 10 ft, mm per m: 2 %, IRC R401.3, exception
+// Fall of a hard surface away from a house within 10 ft, as a share: 2 %, IRC R401.3, exception
 // (second hand, three pages). 1/4 in per ft is 2.083 %. Bare ground: 6 in in the first 10 ft, 5 %.
-inline constexpr double kHardFall_mm_m = 20, kBareFall_mm_m = 50;
-// What such a fall comes to over a run, mm.
-constexpr double fall_over_mm(double fall_mm_m, double run_mm) { return fall_mm_m * run_mm / 1000; }
+inline constexpr double kHardFall = 0.02, kBareFall = 0.05;
+inline constexpr double kFallRun_mm = 3048;  // 10 ft, over which a fall is measured
+constexpr double fall_share(double fall_mm) { return fall_mm / kFallRun_mm; }
 
-// A counter's edge drips clear of the face where it overhangs at least 1 in and has a groove
-// underneath: practice, from memory.
-inline constexpr double kDripOverhang_mm = 25.4;
+// A counter's edge drips clear of the face where it overhangs at least 1 in (25 mm) and has a
+// groove underneath: practice, from memory.
+inline constexpr double kDripOverhang_mm = 25;
 
 }  // namespace hs::weather

@@ -1,5 +1,5 @@
-// Heat and light rules against the presets: each verdict a rule can give is shown by a station that
-// anyone can open.
+// Rules of heat, light, clearances, room and weather against the presets: each verdict a rule can
+// give is shown by a station that anyone can open.
 #include <fstream>
 #include <map>
 #include <set>
@@ -26,10 +26,13 @@ std::string file(const std::string& name) {
 
 }  // namespace
 
-TEST_CASE("every verdict of a heat or light rule is shown by a preset", "[evaluate][heat][light]") {
+TEST_CASE("every verdict of a rule of what keeps people whole is shown by a preset",
+          "[evaluate][heat][light][clearance][weather]") {
   std::map<std::string_view, std::set<Verdict>> shown;
-  for (const char* name : {"demo", "stations/four_cooks", "stations/evening_lamp",
-                           "stations/brick_oven_too_close", "stations/prep_only"}) {
+  for (const char* name :
+       {"demo", "stations/four_cooks", "stations/evening_lamp", "stations/brick_oven_too_close",
+        "stations/prep_only", "stations/open_courtyard", "stations/crowded_porch",
+        "stations/seated_cook"}) {
     const auto config = evaluate::read(file(name));
     REQUIRE(config.has_value());
     for (const Finding& finding : evaluate::evaluate(*config).findings) {
@@ -38,7 +41,8 @@ TEST_CASE("every verdict of a heat or light rule is shown by a preset", "[evalua
   }
   for (const rules::Rule& rule : rules::rules()) {
     const auto module = rules::module_of(rule);
-    if (!rule.finding || (module != "heat" && module != "light")) continue;
+    const std::set<std::string_view> judged{"heat", "light", "clearance", "room", "weather"};
+    if (!rule.finding || judged.count(module) == 0) continue;
     CAPTURE(rule.id);
     const std::set<Verdict>& told = shown[rule.id];
     CHECK_FALSE(told.empty());
@@ -47,5 +51,26 @@ TEST_CASE("every verdict of a heat or light rule is shown by a preset", "[evalua
     if (!rule.fail.empty() || !rule.warn.empty()) {
       CHECK(told.count(Verdict::Fail) + told.count(Verdict::Warn) >= 1);
     }
+  }
+}
+
+TEST_CASE("the example shows each verdict, and every preset hears of heat, room and weather",
+          "[evaluate][heat][clearance][weather]") {
+  for (const char* name :
+       {"demo", "stations/four_cooks", "stations/evening_lamp", "stations/brick_oven_too_close",
+        "stations/prep_only", "stations/open_courtyard", "stations/crowded_porch",
+        "stations/seated_cook"}) {
+    const auto config = evaluate::read(file(name));
+    REQUIRE(config.has_value());
+    std::set<Verdict> verdicts;
+    std::set<std::string_view> modules;
+    for (const Finding& finding : evaluate::evaluate(*config).findings) {
+      verdicts.insert(finding.verdict);
+      modules.insert(finding.rule.substr(0, finding.rule.find('.')));
+    }
+    CAPTURE(name);
+    CHECK(modules.count("clearance") == 1);
+    CHECK(modules.count("weather") == 1);
+    if (std::string_view(name) == "demo") CHECK(verdicts.size() == 4);
   }
 }

@@ -59,9 +59,10 @@ TEST_CASE("the page has its sections in their order", "[report][page]") {
   CHECK(page.at("units") == "inch");
   std::string order;
   for (const json& each : page.at("sections")) order += each.at("id").get<std::string>() + " ";
-  CHECK(order ==
-        "people findings arrangements sensitivity clearances heat light reach trial cautions "
-        "sources ");
+  CHECK(
+      order ==
+      "people findings arrangements sensitivity clearances heat light weather reach trial cautions "
+      "sources ");
   CHECK(built(Units::Millimetre).at("units") == "mm");
 }
 

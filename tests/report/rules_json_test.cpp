@@ -38,8 +38,9 @@ TEST_CASE("a rule lists the fields that it reads", "[report][rules]") {
   const json all = json::parse(report::rules_json());
   for (const json& rule : all.at("rules")) {
     if (rule.at("id") != "clearance.back") continue;
-    const json expected{"oven.depth_mm", "oven.listed_clearance.back_mm", "station.back_gap_mm",
-                        "site.local_clearance.back_mm"};
+    const json expected{"oven.depth_mm",       "oven.listed_clearance.back_mm",
+                        "station.back_gap_mm", "site.local_clearance.back_mm",
+                        "oven.listed",         "station.back_combustible"};
     const auto as_set = [](const json& list) {
       return std::set<std::string>(list.begin(), list.end());
     };

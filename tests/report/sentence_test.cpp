@@ -181,7 +181,7 @@ TEST_CASE("every finding of real households is a whole sentence", "[report][sent
   crowd.cooks[4].at = config::At::Both;
   crowd.site.cover_height_mm = 1900;
   crowd.site.local_clearance.above_mm = 900;
-  crowd.oven.listed_clearance = {300, 200, 750, 600, 50, false};
+  crowd.oven.listed_clearance = {300, 200, 750, 600, 50, false, {}};
   crowd.station.top_combustible = true;
   crowd.station.left_gap_mm = 100;
   crowd.station.right_gap_mm = 500;

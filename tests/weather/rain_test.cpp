@@ -168,9 +168,9 @@ TEST_CASE("rays of rain agree with what is called wet", "[weather][brute]") {
 TEST_CASE("falls of ground come to what a level line shows", "[weather][source]") {
   // Check value 25: 1/4 in per ft is 2.083 %, and 2 % over 10 ft is 2.4 in (IRC R401.3).
   CHECK_THAT(100 * 0.25 / 12, WithinAbs(2.083, 0.0005));
-  CHECK_THAT(fall_over_mm(kHardFall_mm_m, 10 * 304.8) / 25.4, WithinAbs(2.4, 1e-9));
+  CHECK_THAT(fall_share(2.4 * 25.4), WithinAbs(kHardFall, 1e-12));
   // Bare ground, 6 in in the first 10 ft.
-  CHECK_THAT(fall_over_mm(kBareFall_mm_m, 10 * 304.8) / 25.4, WithinAbs(6, 1e-9));
+  CHECK_THAT(fall_share(6 * 25.4), WithinAbs(kBareFall, 1e-12));
   // 1/8 in per ft, as some pages say, is short of it.
-  CHECK(1000 * 0.125 / 12 < kHardFall_mm_m);
+  CHECK(0.125 / 12 < kHardFall);
 }

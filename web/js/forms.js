@@ -18,7 +18,10 @@ const stationGroups = [
   { into: 'oven-fields', title: 'The station', closed: true, prefixes: ['station.'] },
   { into: 'oven-fields', title: 'Against the heat', closed: true, prefixes: ['heat.'] },
   { into: 'oven-fields', title: 'Light', closed: true, prefixes: ['light.'] },
-  { into: 'oven-fields', title: 'Cover and local rules', closed: true, prefixes: ['site.'] },
+  { into: 'oven-fields', title: 'Cover', closed: true, prefixes: ['site.cover_height_mm', 'site.cover.'] },
+  { into: 'oven-fields', title: 'What local rules ask to keep clear', closed: true, prefixes: ['site.local_clearance.'] },
+  { into: 'oven-fields', title: 'Wind, rain and ground', closed: true, prefixes: ['site.wind_from', 'site.wind_m_s', 'site.ground', 'site.fall_mm'] },
+  { into: 'oven-fields', title: 'What stands near: house, grill, flue, gas', closed: true, prefixes: ['site.'] },
   { into: 'oven-fields', title: 'More', closed: true, prefixes: [''] },
 ];
 const cookGroups = [

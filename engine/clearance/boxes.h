@@ -1,0 +1,41 @@
+#pragma once
+// Boxes of free room round everything hot, in the station frame: x to the cook's right, 0 at the
+// middle of the mouth; y into the oven, 0 at the outer mouth plane; z up from the ground.
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "engine/clearance/clearance.h"
+
+namespace hs::clearance {
+
+struct Box {
+  double left_mm = 0, right_mm = 0;
+  double near_mm = 0, far_mm = 0;
+  double bottom_mm = 0, top_mm = 0;
+};
+
+// The room that lies against one side of a box.
+Box beside(const Box& body, Side side, double room_mm);
+
+enum class Hot : std::uint8_t { Oven, Flue, Grill };
+constexpr std::string_view hot_name(Hot hot) {
+  constexpr std::string_view kNames[] = {"oven", "flue", "grill"};
+  return kNames[static_cast<std::size_t>(hot)];
+}
+
+struct Zone {
+  Hot hot = Hot::Oven;
+  Need need;
+  std::optional<Box> box;  // absent: nobody has said how much room
+  bool drawn = false;      // the body's own place is drawn, not measured
+};
+
+// Every side of every hot body that is there, oven first; the oven's six are needs(). The flue and
+// the grill have sides only; the flue stands on the middle of the oven, the grill where its gap
+// says, both with drawn sizes.
+std::vector<Zone> zones(const config::Config& config, double oven_base_mm);
+
+}  // namespace hs::clearance
