@@ -9,3 +9,4 @@ import './cases/drawings.mjs';
 import './cases/fallback.mjs';
 import './cases/pictures.mjs';
 import './cases/scene.mjs';
+import './cases/gallery.mjs';

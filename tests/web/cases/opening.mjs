@@ -62,8 +62,8 @@ test('the picture answers before the document is there, and the document then sh
     await settle(page);
     assert.notEqual(await value(`field:${field}`), before, field);
   }
-  // Each button of the first screen, and those of the other picture.
-  for (let picture = 0; picture < 2; ++picture) {
+  // Each button of the first screen, and those of the other pictures.
+  for (let picture = 0; picture < 3; ++picture) {
     for (const { id } of (await snapshot(page)).items) {
       if (!id.startsWith('action:') || /^action:(picture|undo|redo|people|worst|why)/.test(id)) continue;
       const found = (await snapshot(page)).items.find((one) => one.id === id);
