@@ -140,6 +140,14 @@ TEST_CASE("a place of the fit map knows who sees it all and whose hands it is to
     least = std::min(least, e.cooks[i].watching.pizza_share);
   }
   CHECK(here.see_all == see_all);
+  std::vector<std::size_t> too_hot;
+  for (std::size_t i = 0; i < e.cooks.size(); ++i) {
+    if (e.cooks[i].at_oven && config.view.standoff_mm < e.cooks[i].heat.linger_standoff_mm) {
+      too_hot.push_back(i);
+    }
+  }
+  CHECK(here.too_hot == too_hot);
+  CHECK(fit_at(config, *e.used.oven_floor_mm, 200).too_hot.size() == here.cooks);
   CHECK_THAT(here.share, WithinAbs(least, 0.001));  // from there on it counts as all
   const FitSpot high = fit_at(config, 2000, config.view.standoff_mm);
   CHECK(high.too_high.size() == high.cooks);
