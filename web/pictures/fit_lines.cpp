@@ -53,6 +53,33 @@ std::vector<ImVec2> line_of(const FitFrame& frame, const evaluate::FitCook& cook
   return line;
 }
 
+bool apart(const Rect& a, const Rect& b) {
+  return a.right() < b.x || b.right() < a.x || a.bottom() < b.y || b.bottom() < a.y;
+}
+
+// From right to left, each card as near under its tip as it can be without touching another; where
+// there is no room under the tip, on the limit's line from the top down.
+void place_cards(const Rect& area, std::vector<Tag>& tags) {
+  constexpr float kStep = 3;
+  std::sort(tags.begin(), tags.end(), [](const Tag& x, const Tag& y) { return x.tip.x > y.tip.x; });
+  const int rows = std::max(1, static_cast<int>(area.h / kStep));
+  for (std::size_t i = 0; i < tags.size(); ++i) {
+    Rect& card = tags[i].card;
+    const float lowest = area.bottom() - kNameHigh - 2;
+    const float under = std::min(tags[i].tip.y + 8, lowest);
+    card.y = under;  // where nothing is free
+    bool placed = false;
+    for (int n = 0; n < 2 * rows && !placed; ++n) {
+      Rect there = card;
+      there.y = n < rows ? under + kStep * static_cast<float>(n)
+                         : area.y + 3 + kStep * static_cast<float>(n - rows);
+      placed = there.y <= lowest;
+      for (std::size_t j = 0; j < i && placed; ++j) placed = apart(there, tags[j].card);
+      if (placed) card = there;
+    }
+  }
+}
+
 }  // namespace
 
 void draw_cooks(const Ui& ui, const FitFrame& frame, const config::Config& config) {
@@ -76,23 +103,10 @@ void draw_cooks(const Ui& ui, const FitFrame& frame, const config::Config& confi
                                                     : a.bottom() - kNameHigh);
     const std::string_view name = config.cooks[cook.cook].name;
     const float wide = std::min(ui.width(name, kName, true), kLongestName) + 2 * kNamePad;
-    const float left = std::min(tip.x - kNamePad, a.right() - wide - 2);
+    const float left = std::min(tip.x, a.right() - wide - 2);
     tags.push_back({tip, {left, tip.y + 8, wide, kNameHigh}, name});
   }
-  // From right to left, each as high as it can be under its tip without touching another.
-  std::sort(tags.begin(), tags.end(), [](const Tag& x, const Tag& y) { return x.tip.x > y.tip.x; });
-  for (std::size_t i = 0; i < tags.size(); ++i) {
-    Rect& card = tags[i].card;
-    for (std::size_t tries = 0; tries <= tags.size(); ++tries) {
-      for (std::size_t j = 0; j < i; ++j) {
-        const Rect& other = tags[j].card;
-        const bool apart = card.right() < other.x || other.right() < card.x ||
-                           card.bottom() < other.y || other.bottom() < card.y;
-        if (!apart) card.y = other.bottom() + 3;
-      }
-    }
-    card.y = std::min(card.y, a.bottom() - kNameHigh - 2);
-  }
+  place_cards(a, tags);
   for (const Tag& tag : tags) {
     straight(ui.draw, tag.tip, ImVec2(tag.tip.x, tag.card.y), ink, 1.2F);
     ui.draw->AddCircleFilled(tag.tip, 4, ink, 16);
@@ -124,12 +138,14 @@ void draw_heat(const Ui& ui, const FitFrame& frame) {
                kHot);
     }
   }
-  const float y = place(0).y;
-  if (a.bottom() - y < kBarb + kNameHigh + 4) return;
-  constexpr std::string_view kWords = "too hot to linger";
-  const Rect card{a.x + 4, y + kBarb + 3, ui.width(kWords, kName, true) + 2 * kNamePad, kNameHigh};
+  constexpr std::string_view kLongWords = "too hot to linger below";
+  const bool roomy = ui.width(kLongWords, kName) < 0.45F * a.w;
+  const std::string_view words = roomy ? kLongWords : "too hot below";
+  const float y = place(0).y - kNameHigh - 3;
+  if (y < a.y) return;
+  const Rect card{a.x + 4, y, ui.width(words, kName) + 2 * kNamePad, kNameHigh};
   ui.fill(card, Tone::Card, 4);
-  ui.text(card.x + kNamePad, card.middle_y(), kWords, kName, Tone::Ink, true);
+  ui.text(card.x + kNamePad, card.middle_y(), words, kName, Tone::Ink);
 }
 
 }  // namespace hs::web

@@ -21,6 +21,7 @@ namespace {
 constexpr int kColumns = 96;
 constexpr int kRows = 64;
 constexpr float kLabel = kTextSmall;
+constexpr std::string_view kGoodWords = "good for all";
 
 void draw_axes(const Ui& ui, const FitFrame& frame, report::Units units) {
   const Rect& a = frame.area;
@@ -44,17 +45,21 @@ void draw_axes(const Ui& ui, const FitFrame& frame, report::Units units) {
   ui.frame({a.x - 1, a.y - 1, a.w + 2, a.h + 2}, Tone::Ink, 1.5F, 0);
   ui.text(a.middle_x(), a.bottom() + 27, "oven floor above the ground, " + unit, kLabel, Tone::Ink,
           true, Side::Centre);
-  ui.text(a.x - 36, a.y - 12, "eye in front of the mouth, " + unit, kLabel, Tone::Ink, true);
+  // The key stands at the other end of this line.
+  std::string up_words = "eye in front of the mouth, " + unit;
+  if (ui.width(up_words, kLabel, true) + ui.width(kGoodWords, kLabel) > a.w) {
+    up_words = "eye to mouth, " + unit;
+  }
+  ui.text(a.x - 36, a.y - 12, up_words, kLabel, Tone::Ink, true);
 }
 
 void draw_key(const Ui& ui, const FitFrame& frame) {
   const Rect& a = frame.area;
   const float y = a.y - 12;
-  const std::string_view words = "good for all";
-  const float x = a.right() - ui.width(words, kLabel);
+  const float x = a.right() - ui.width(kGoodWords, kLabel);
   ui.fill({x - 20, y - 6, 14, 12}, Tone::GoodWash, 2);
   ui.frame({x - 20, y - 6, 14, 12}, Tone::Good, 2.5F, 2);
-  ui.text(a.right(), y, words, kLabel, Tone::Ink, false, Side::Right);
+  ui.text(a.right(), y, kGoodWords, kLabel, Tone::Ink, false, Side::Right);
   draw_shade_key(ui, a.x - 36, a.bottom() + 47, a.w + 36);
 }
 
@@ -62,7 +67,8 @@ void draw_key(const Ui& ui, const FitFrame& frame) {
 // several with their names.
 void draw_too_high(const Ui& ui, const FitFrame& frame, float good_right) {
   const Rect& a = frame.area;
-  constexpr float kLeast = 64, kEdge = 6;
+  constexpr std::string_view kWords[] = {"too high for", "the hands"};
+  constexpr float kPad = 5, kRow = 17;
   float from = good_right;
   for (const evaluate::FitCook& cook : frame.map.cooks) {
     from = std::max(from, frame.x_of(cook.ceiling_mm));
@@ -70,16 +76,22 @@ void draw_too_high(const Ui& ui, const FitFrame& frame, float good_right) {
   if (good_right > 0 && frame.map.cooks.size() == 1) {
     ui.line(good_right, a.y, good_right, a.bottom(), Tone::Good, 2);
   }
-  if (a.right() - from < kLeast + 2 * kEdge) return;
-  ui.paragraph({from + kEdge, a.y + kEdge, a.right() - from - 2 * kEdge, 50},
-               "too high for the hands", kLabel, kLabel, 3, Tone::Ink, false, Side::Centre);
+  const float wide = ui.width(kWords[0], kLabel) + 2 * kPad;
+  if (a.right() - from < wide + 2) return;
+  const float middle = (from + a.right()) / 2;
+  ui.fill({middle - wide / 2, a.y + 3, wide, 2 * kRow}, Tone::Card, 4);
+  float y = a.y + 3 + kRow / 2;
+  for (const std::string_view line : kWords) {
+    ui.text(middle, y, line, kLabel, Tone::Ink, false, Side::Centre);
+    y += kRow;
+  }
 }
 
 // The words on a card over the finger, inside the map; beside it where there is no room above.
 void draw_flag(const Ui& ui, const Rect& area, ImVec2 at, const std::vector<std::string>& lines) {
   constexpr float kRow = 18, kPad = 7, kOver = 46;
   float wide = 0;
-  for (const std::string& line : lines) wide = std::max(wide, ui.width(line, kLabel));
+  for (const std::string& line : lines) wide = std::max(wide, ui.width(line, kLabel, true));
   wide = std::min(wide + 2 * kPad, area.w);
   const float high = kRow * static_cast<float>(lines.size()) + 2 * kPad;
   const bool above = at.y - kOver - high >= area.y;
