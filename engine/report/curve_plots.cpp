@@ -109,7 +109,7 @@ Sheet curve_plot(const config::Config& config, const Curves& curves, const Sheet
       const double x = rows.x(*curve.ceiling_mm);
       d.line(Role::Limit, {x, lower}, {x, upper}, Weight::Heavy);
     }
-    if (!now.empty()) lines.push_back(name + ": " + now);
+    if (!now.empty()) lines.push_back(name + " " + now);
   }
   if (curves.used_mm) {
     const double x = rows.x(*curves.used_mm);

@@ -70,8 +70,7 @@ TEST_CASE("the share plot has a row for each oven cook, its value at the height 
     CHECK(has(all, config.cooks[i].name));
     const double share = e.cooks[i].watching.pizza_share;
     CHECK(has(all, percent(share)));
-    CHECK(sheet.description.find(config.cooks[i].name + ": " + percent(share)) !=
-          std::string::npos);
+    CHECK(sheet.description.find(config.cooks[i].name + " " + percent(share)) != std::string::npos);
     // The dot stands at the share's part of the row's height; the row's foot and top are where the
     // line of the hands' limit, which spans it, ends.
     REQUIRE(rows < dots.size());
