@@ -256,8 +256,8 @@ void Canvas::draw() {
 void Canvas::draw_picture(Ui& ui, const Station& station) {
   const Rect& r = layout_.picture;
   ui.fill(r, Tone::Sky);
-  if (view_.picture == Picture::Scene && !view_.scene_here) {
-    ui.paragraph(layout_.scene.inset(16), "The scene is on its way.", kText, kTextSmall, 2,
+  if (view_.picture != Picture::Section && !view_.later_here) {
+    ui.paragraph(layout_.scene.inset(16), "This picture is on its way.", kText, kTextSmall, 2,
                  Tone::Ink, false, Side::Centre);
   } else if (view_.picture == Picture::Scene) {
     scene_picture_.draw(ui, r.inset(3), layout_.scene.inset(3),

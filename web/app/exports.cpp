@@ -88,7 +88,7 @@ EMSCRIPTEN_KEEPALIVE int hs_canvas_start(float css_width, float css_height, floa
         std::make_unique<hs::web::Canvas>(a.session, a.view, hearthsight::embedded::font_sans(),
                                           hearthsight::embedded::font_sans_bold());
     a.canvas->scene_picture().use(&a.scene);
-    a.view.scene_here = a.later_here;
+    a.view.later_here = a.later_here;
   }
   const bool ready =
       a.window.started() ? a.window.restore() : a.window.start(css_width, css_height, ratio);
@@ -195,8 +195,8 @@ EMSCRIPTEN_KEEPALIVE void hs_set_picture(int picture) {
   wake();
 }
 // The part of the program that came after the first picture is here.
-EMSCRIPTEN_KEEPALIVE void hs_scene_here() {
-  app().later_here = app().view.scene_here = true;
+EMSCRIPTEN_KEEPALIVE void hs_later_here() {
+  app().later_here = app().view.later_here = true;
   wake();
 }
 // 1: no motion but what a finger makes.

@@ -21,7 +21,7 @@ struct View {
   std::size_t person = 0;      // who looks
   bool dough_counter = false;  // which height the shared control sets
   // Of the scene.
-  bool scene_here = true;     // its part of the program is (web/later.txt)
+  bool later_here = true;     // what comes after the first picture is (web/later.txt)
   bool through_eyes = false;  // from the eye of the one who looks
   bool leaning = false;       // that one bends until the target shows
   bool still = false;         // asked for: no motion but what a finger makes

@@ -34,7 +34,7 @@ export function makeEngine(module) {
     async bringDesk() {
       await module.bringLater();
       deskIsHere = true;
-      call('scene_here');
+      call('later_here');
     },
     hasDesk: () => deskIsHere,
 
