@@ -92,10 +92,8 @@ EMSCRIPTEN_KEEPALIVE int hs_canvas_start(float css_width, float css_height, floa
   }
   const bool ready =
       a.window.started() ? a.window.restore() : a.window.start(css_width, css_height, ratio);
-  if (!ready) {
-    if (!a.window.started()) a.canvas.reset();
-    return 0;
-  }
+  // Where nothing can be drawn the canvas stays as it is: the page asks it for no frame.
+  if (!ready) return 0;
   a.window.resize(css_width, css_height, ratio);
   a.canvas->resize(css_width, css_height, ratio, {});
   return 1;
