@@ -53,7 +53,9 @@ export async function startDisplay(folder) {
   server.stdio[3].on('data', (bytes) => { number += bytes; });
   await until('Xvfb', () => number.endsWith('\n'));
   // Mesa's own rasteriser, also where there is a graphics card: the same picture everywhere.
-  const env = { ...process.env, DISPLAY: `:${number.trim()}`, LIBGL_ALWAYS_SOFTWARE: '1' };
+  // GLFW 3.4 looks for a Wayland server first, whose library complains where a session has no folder.
+  const env = { ...process.env, DISPLAY: `:${number.trim()}`, LIBGL_ALWAYS_SOFTWARE: '1',
+    XDG_SESSION_TYPE: 'x11', XDG_RUNTIME_DIR: folder };
   delete env.WAYLAND_DISPLAY;
   return {
     env,
