@@ -330,6 +330,11 @@ void draw_heat(Drawing& d, const Scene& s, const evaluate::CookHeat& heat, const
       std::min(s.figure.eye.y_mm + 2.4 * view.text_mm, box.top_mm - 1.4 * view.text_mm);
   d.line(Role::HeatLimit, {x, s.figure.eye.y_mm - 2.4 * view.text_mm}, {x, top_mm}, Weight::Normal,
          true);
+  // On a full sheet the sight line's words stand there; its key says what the mark is.
+  if (!view.names) {
+    d.text(Role::HeatLimit, {x + 0.4 * view.text_mm, top_mm - 0.5 * view.text_mm},
+           "too hot to linger", Align::Left);
+  }
 }
 
 // The tape on the ground and its distance from the counter's edge.

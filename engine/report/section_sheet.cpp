@@ -127,6 +127,12 @@ Sheet section_sheet(const config::Config& config, const evaluate::Evaluation& ev
     std::string said;
     draw_stoop(s, said);
     pen.note(said + " (" + source_note("sight.stoop") + ")");
+    if (result.heat.linger_standoff_mm > 0) {
+      pen.note("Dashed upright line at eye level: nearer than " +
+               pen.length(result.heat.linger_standoff_mm) +
+               " is too hot for a face to linger, and flames come on top (" +
+               source_note("heat.linger") + ")");
+    }
     pen.note("Sees " + percent(result.watching.pizza_share) +
              " of the pizza upright; hatched: not seen (computed)");
   }
