@@ -332,8 +332,7 @@ void draw_heat(Drawing& d, const Scene& s, const evaluate::CookHeat& heat, const
          true);
   // On a full sheet the sight line's words stand there; its key says what the mark is.
   if (!view.names) {
-    d.text(Role::HeatLimit, {x + 0.4 * view.text_mm, top_mm - 0.5 * view.text_mm},
-           "too hot to linger", Align::Left);
+    d.text(Role::HeatLimit, {x, top_mm + 0.6 * view.text_mm}, "too hot to linger", Align::Left);
   }
 }
 
