@@ -154,6 +154,11 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
     h.value = plain_length(shown_mm, units, true);
     h.note = yours(slab_mm, best_mm, units);
     h.why = "height.given";
+    // Too low breaks no rule of the hands, and is still no height to build.
+    const auto& band = e.recommended.oven_band;
+    const bool outside =
+        band && (slab_mm < band->low_mm - kNothing_mm || slab_mm > band->high_mm + kNothing_mm);
+    if (outside && badness(h.verdict) < badness(Verdict::Warn)) h.verdict = Verdict::Warn;
   } else {
     slab_mm = *marked.oven_base_mm;
     shown_mm = masonry ? *marked.oven_floor_mm : slab_mm;

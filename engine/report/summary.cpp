@@ -80,8 +80,8 @@ std::string cook_line(const config::Config& config, const evaluate::CookResult& 
   };
   if (cook.at_oven) {
     const double over_mm = cook.hand_above_elbow_mm - height::kHandAboveElbow_mm;
-    // The quantum of a length: nearer than this is at the ceiling, not over it.
-    if (over_mm > 0.05) {
+    // Nearer than a builder can keep is at the ceiling, not over it, as the rule itself has it.
+    if (over_mm > height::kHandTolerance_mm) {
       add("oven " + plain_length(over_mm, units, true) + " too high for the hands");
     }
     add(sees(config.view, cook, units));

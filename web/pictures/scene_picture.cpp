@@ -171,7 +171,7 @@ void ScenePicture::hands(const Touch& touch, const Rect& rect, const SceneInput&
 void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, Intents& intents) {
   const std::string& name = input.config.cooks[input.view.person].name;
   const bool eyes = input.view.through_eyes;
-  const std::string words = eyes ? std::string("Step back") : "As " + name + " sees";
+  const std::string words = eyes ? std::string("Back to the scene") : "As " + name + " sees";
   const float wide = std::clamp(ui.width(words, kText, true) + 44, 108.0F, 0.6F * rect.w);
   const Rect place{rect.right() - wide - kUnit, rect.bottom() - kTarget - kUnit, wide, kTarget};
   if (!camera_.looks_through()) {
