@@ -43,6 +43,20 @@ test('from one sheet to the next, Back still leads to the picture', async () => 
   });
 });
 
+test('the page itself never scrolls where the document does', async () => {
+  for (const device of [devices.phone, devices.desktop]) {
+    await withPage({ device }, async (page) => {
+      for (const name of names) {
+        await openSheet(page, name);
+        await page.evaluate(() => document.getElementById('document').scrollTo(0, 1e6));
+        const { height, screen, at } = await page.evaluate(() => ({
+          height: document.documentElement.scrollHeight, screen: innerHeight, at: scrollY }));
+        assert.ok(height <= screen && at === 0, `${name}: ${height} px high, scrolled by ${at}`);
+      }
+    });
+  }
+});
+
 test('Tab stays within sheet and bar while a sheet is open', async () => {
   await withPage({}, async (page) => {
     await openSheet(page, 'share');
