@@ -140,34 +140,7 @@ void place_oven(StationLayout& out, const config::Config& config, const evaluate
   out.feet_line_y_mm = out.front_mm - e.feet_line_mm;
   for (const clearance::Need& need : e.clearances) {
     const double room = need.required_mm.value_or(kUnknownRoom_mm);
-    Block box = *out.oven_body;
-    switch (need.side) {
-      case Side::Left:
-        box.right_mm = box.left_mm;
-        box.left_mm -= room;
-        break;
-      case Side::Right:
-        box.left_mm = box.right_mm;
-        box.right_mm += room;
-        break;
-      case Side::Back:
-        box.near_mm = box.far_mm;
-        box.far_mm += room;
-        break;
-      case Side::Front:
-        box.far_mm = box.near_mm;
-        box.near_mm -= room;
-        break;
-      case Side::Above:
-        box.bottom_mm = box.top_mm;
-        box.top_mm += room;
-        break;
-      case Side::Below:
-        box.top_mm = box.bottom_mm;
-        box.bottom_mm -= room;
-        break;
-    }
-    out.clear.push_back({need, box});
+    out.clear.push_back({need, clearance::beside(*out.oven_body, need.side, room)});
   }
 }
 

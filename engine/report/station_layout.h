@@ -12,22 +12,14 @@
 #include <optional>
 #include <vector>
 
+#include "engine/clearance/boxes.h"
 #include "engine/config/config.h"
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/drawing.h"
 
 namespace hs::report {
 
-// Axis-aligned; near is towards the cook.
-struct Block {
-  double left_mm = 0, right_mm = 0;
-  double near_mm = 0, far_mm = 0;
-  double bottom_mm = 0, top_mm = 0;
-
-  double width_mm() const { return right_mm - left_mm; }
-  double depth_mm() const { return far_mm - near_mm; }
-  double height_mm() const { return top_mm - bottom_mm; }
-};
+using Block = clearance::Box;
 
 // Where a cook stands or sits: the eye's plumb line, upright. The toe tips are body.toes_mm in
 // front of it.

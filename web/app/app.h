@@ -21,7 +21,7 @@ struct App {
   View view;
   Window window;
   render::SceneRenderer scene;
-  std::unique_ptr<Canvas> canvas;  // none: no WebGL
+  std::unique_ptr<Canvas> canvas;  // none until the page asks for it
   std::uint32_t told_revision = 0;
   bool later_here = false;  // what web/later.txt names
   std::string cursor;
