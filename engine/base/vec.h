@@ -20,4 +20,9 @@ constexpr Vec cross(const Vec& a, const Vec& b) {
 }
 inline double length(const Vec& a) { return std::sqrt(dot(a, a)); }
 
+// A place on the ground, seen from above: x and y as above.
+struct PlanSpot {
+  double x_mm = 0, y_mm = 0;
+};
+
 }  // namespace hs

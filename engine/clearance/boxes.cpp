@@ -1,6 +1,8 @@
 #include "engine/clearance/boxes.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace hs::clearance {
 namespace {
@@ -10,7 +12,7 @@ constexpr double kFlue_mm = 150;
 constexpr double kGrillWide_mm = 700, kGrillDeep_mm = 550, kGrillHigh_mm = 350;
 
 void add(std::vector<Zone>& out, Hot hot, const Need& need, const Box& body, bool drawn) {
-  Zone zone{hot, need, {}, drawn};
+  Zone zone{hot, need, {}, body, drawn};
   if (need.required_mm) zone.box = beside(body, need.side, *need.required_mm);
   out.push_back(zone);
 }
@@ -48,10 +50,33 @@ Box beside(const Box& body, Side side, double room_mm) {
   return box;
 }
 
+std::vector<PlanSpot> around(const Box& body, double room_mm) {
+  constexpr int kCorner = 16;
+  const PlanSpot corners[] = {{body.right_mm, body.far_mm},
+                              {body.left_mm, body.far_mm},
+                              {body.left_mm, body.near_mm},
+                              {body.right_mm, body.near_mm}};
+  std::vector<PlanSpot> points;
+  for (int c = 0; c < 4; ++c) {
+    for (int i = 0; i <= kCorner; ++i) {
+      const double turn = (c + static_cast<double>(i) / kCorner) * std::numbers::pi / 2;
+      points.push_back(
+          {corners[c].x_mm + room_mm * std::cos(turn), corners[c].y_mm + room_mm * std::sin(turn)});
+    }
+  }
+  return points;
+}
+
+Box oven_body(const config::Config& config, double oven_base_mm) {
+  const config::Oven& oven = config.oven;
+  const double half_mm = oven.width_mm / 2;
+  return {-half_mm, half_mm, 0, oven.depth_mm, oven_base_mm, oven_base_mm + oven.height_mm};
+}
+
 std::vector<Zone> zones(const config::Config& config, double oven_base_mm) {
   const config::Oven& oven = config.oven;
-  const double half_mm = oven.width_mm / 2, top_mm = oven_base_mm + oven.height_mm;
-  const Box body{-half_mm, half_mm, 0, oven.depth_mm, oven_base_mm, top_mm};
+  const Box body = oven_body(config, oven_base_mm);
+  const double half_mm = body.right_mm, top_mm = body.top_mm;
   std::vector<Zone> out;
   for (const Need& need : needs(config, oven_base_mm)) add(out, Hot::Oven, need, body, false);
 

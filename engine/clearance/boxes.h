@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/base/vec.h"
 #include "engine/clearance/clearance.h"
 
 namespace hs::clearance {
@@ -35,6 +36,7 @@ struct Zone {
   Hot hot = Hot::Oven;
   Need need;
   std::optional<Box> box;  // absent: nobody has said how much room
+  Box body;                // what the room lies against
   bool drawn = false;      // the body's own place is drawn, not measured
 };
 
@@ -42,5 +44,11 @@ struct Zone {
 // the grill have sides only; the flue stands on the middle of the oven, the grill where its gap
 // says, both with drawn sizes.
 std::vector<Zone> zones(const config::Config& config, double oven_base_mm);
+
+// Everything within `room_mm` of a box, seen from above: closed, anticlockwise, corners rounded.
+std::vector<PlanSpot> around(const Box& body, double room_mm);
+
+// Where the oven's body stands: its front is the outer mouth plane.
+Box oven_body(const config::Config& config, double oven_base_mm);
 
 }  // namespace hs::clearance

@@ -172,10 +172,13 @@ struct LightResult {
   std::optional<double> landing_lux;  // in the middle of a landing beside that counter
 };
 
-// Everything around the oven that is not the cooks. Zones in the station frame.
+// Everything around the oven that is not the cooks. Zones in the station frame; the drawings and
+// the scene show these and work out none.
 struct Surroundings {
-  std::vector<clearance::Zone> hot;  // free room round oven, flue and grill
-  std::vector<reach::Zone> room;     // room to work, in plan
+  std::vector<clearance::Zone> hot;  // free room round oven, flue and grill; none without an oven
+  // No child and no pet inside it while the oven is hot, from above; empty without an oven.
+  std::vector<PlanSpot> child_free;
+  std::vector<reach::Zone> room;  // room to work, in plan
   // Rain on the dough counter's front, or the oven counter's where there is no other; nullopt where
   // the wind, or the reach of a cover, is not known.
   std::optional<weather::Wet> rain;

@@ -273,7 +273,11 @@ Surroundings surroundings_of(const config::Config& config, const Evaluation& e) 
   Surroundings out;
   const config::Station& given = config.station;
   const config::Site& site = config.site;
-  out.hot = clearance::zones(config, e.used.oven_base_mm.value_or(0));
+  if (e.used.oven_base_mm) {
+    out.hot = clearance::zones(config, *e.used.oven_base_mm);
+    out.child_free = clearance::around(clearance::oven_body(config, *e.used.oven_base_mm),
+                                       clearance::kChildFree_mm);
+  }
 
   reach::Station station;
   station.setback_mm = given.oven_setback_mm;

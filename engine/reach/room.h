@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/base/vec.h"
+
 namespace hs::reach {
 
 // US kitchen planning guidelines: work aisles 42 and 48 in (second hand), landing 15 in beside the
@@ -24,10 +26,6 @@ inline constexpr double kWheelchairTurn_mm = 1525;
 inline constexpr double kBeforeDrawer_mm = 600;
 // Free ground in front of a deck oven for each mm of its depth: one expert of the trade.
 inline constexpr double kPeelRoomPerDepth = 1.5;
-
-struct PlanSpot {
-  double x_mm = 0, y_mm = 0;
-};
 
 struct Zone {
   std::string_view rule;                            // id of the rule that asks for it

@@ -48,9 +48,37 @@ std::string finding_id(const Finding& finding, const std::vector<Finding>& all) 
   return id;
 }
 
+std::string_view clear_rule(clearance::Hot hot, const clearance::Need& need) {
+  using clearance::From;
+  using clearance::Hot;
+  using clearance::Side;
+  if (need.from == From::Unknown || need.from == From::Local) return {};
+  if (hot == Hot::Flue) return "clearance.flue";
+  if (hot == Hot::Grill) return "clearance.grill";
+  const bool published = need.from == From::Published;
+  switch (need.side) {
+    case Side::Left:
+    case Side::Right:
+      return published ? "clearance.unlisted_sides" : "clearance.side";
+    case Side::Back:
+      return published ? "clearance.unlisted_sides" : "clearance.back";
+    case Side::Above:
+      return published ? "clearance.unlisted_open" : "clearance.above";
+    case Side::Front:
+      return published ? "clearance.unlisted_open" : "clearance.front";
+    case Side::Below:
+      return "clearance.below";
+  }
+  return {};
+}
+
 std::vector<Cited> cited_sources(const config::Config& config, const evaluate::Evaluation& e) {
   std::vector<Cited> all;
   for (const Finding& finding : e.findings) cite_rule(all, finding.rule);
+  for (const clearance::Zone& zone : e.surroundings.hot) {
+    if (zone.need.from == clearance::From::Published)
+      cite_rule(all, clear_rule(zone.hot, zone.need));
+  }
   cite_rule(all, e.recommended.binding);
   for (const evaluate::CookResult& cook : e.cooks) {
     switch (cook.body.elbow.basis) {

@@ -21,6 +21,9 @@ std::string finding_id(const Finding& finding, const std::vector<Finding>& all);
 // and fan need power; gas ovens may spark by battery and are not counted as powered.
 bool applies(const rules::Caution& caution, config::Fuel fuel);
 
+// The rule whose source a figure for free room rests on; empty: a local rule, or nobody has said.
+std::string_view clear_rule(clearance::Hot hot, const clearance::Need& need);
+
 // One source as it is cited: the clauses of all rules that cite it, and the weakest that any of
 // their figures is known.
 struct Cited {

@@ -49,6 +49,7 @@ enum class Role : std::uint8_t {
   Unknown,    // free room that nobody has said anything about
   ChildFree,  // where no child and no pet goes
   Landing,    // free counter for a hot pizza
+  Room,       // free ground that a rule asks for
   Prep,       // counter for dough
   Peel,       // the peel's way
   OtherPerson,

@@ -252,7 +252,10 @@ Sheet elevation_sheet(const config::Config& config, const evaluate::Evaluation& 
       source_note("height.compromise") + ")");
   pen.note("Eye heights in shoes, measured or from the stature (" +
            source_note("cook.survey_adult") + ")");
-  if (s.cover) pen.note("How far the cover reaches and where its posts stand is drawn, not given");
+  if (s.cover) {
+    pen.note(
+        "How far the cover reaches to the sides and where its posts stand is drawn, not given");
+  }
   pen.finish({inked.left_mm, inked.bottom_mm - 2 * line}, inked.right_mm - inked.left_mm);
   std::vector<std::string> entries;
   for (const Level& level : heights_of(config, evaluation, s, pen, view.units)) {

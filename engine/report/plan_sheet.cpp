@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
-#include "engine/base/quantity.h"
 #include "engine/report/figure.h"
 #include "engine/report/phrases.h"
 #include "engine/report/sheet_parts.h"
@@ -103,30 +105,44 @@ void draw_oven(const Plan& p) {
   p.d.text(Role::Label, {0, floor.far_mm - 0.9 * p.pen.line_mm()}, "floor", Align::Centre);
 }
 
-// Free room round the body: what is asked for, then what nobody has said.
+// Free room round what is hot: what is asked for and by whom, then what nobody has said.
 void draw_clear(Plan& p) {
   const StationLayout& s = p.layout;
-  std::string known, unknown;
-  std::vector<Spot> known_at, unknown_at;
-  bool listed = false, local = false;
+  for (const auto& [body, what] : {std::pair{s.grill, "grill"}, std::pair{s.flue, "flue"}}) {
+    if (!body) continue;
+    p.d.outline(Role::OvenBody, from_above(*body), Weight::Normal, true);
+    p.pen.note(std::string("The ") + what + "'s size and place along the oven are drawn");
+  }
+  struct Known {
+    std::string who, sides;
+    std::vector<Spot> at;
+  };
+  std::vector<Known> known;
+  std::string unknown;
+  std::vector<Spot> unknown_at;
   for (const ClearZone& zone : s.clear) {
-    const std::string_view side = clearance::side_name(zone.need.side);
+    const std::string side = clear_side(zone.hot, zone.need.side);
     const bool level =
         zone.need.side != clearance::Side::Above && zone.need.side != clearance::Side::Below;
     if (!zone.known()) {
-      if (!unknown.empty()) unknown += ", ";
-      unknown += side;
+      unknown += (unknown.empty() ? "" : ", ") + side;
       if (!level) continue;
       draw_zone(p.d, Role::Unknown, zone.box, true);
+      if (zone.hot == clearance::Hot::Flue) continue;
       unknown_at.push_back(middle_of(zone.box));
       continue;
     }
-    if (!known.empty()) known += ", ";
-    known += std::string(side) + " " + p.pen.length(*zone.need.required_mm);
-    (zone.need.from == clearance::From::Local ? local : listed) = true;
+    const std::string who = clear_source(zone.hot, zone.need);
+    auto same = std::find_if(known.begin(), known.end(),
+                             [&](const Known& other) { return other.who == who; });
+    if (same == known.end()) same = known.insert(known.end(), {who, "", {}});
+    same->sides +=
+        (same->sides.empty() ? "" : ", ") + side + " " + p.pen.length(*zone.need.required_mm);
     if (!level || zone.box.width_mm() < kSame_mm || zone.box.depth_mm() < kSame_mm) continue;
     draw_zone(p.d, Role::ClearRoom, zone.box, true);
-    known_at.push_back(middle_of(zone.box));
+    // The flue's four lie close together: one letter for all.
+    if (zone.hot == clearance::Hot::Flue && !same->at.empty()) continue;
+    same->at.push_back(middle_of(zone.box));
   }
   const auto name = [&](const std::vector<Spot>& places, Role role, std::string words) {
     if (places.empty()) {
@@ -136,10 +152,8 @@ void draw_clear(Plan& p) {
     p.pen.key(places.front(), role, std::move(words));
     for (std::size_t i = 1; i < places.size(); ++i) p.pen.again(places[i]);
   };
-  if (!known.empty()) {
-    std::string from = listed ? source_note("clearance.side") : "";
-    if (local) from += std::string(listed ? "; " : "") + "local rule, as typed in";
-    name(known_at, Role::ClearRoom, "Keep free round the oven: " + known + " (" + from + ")");
+  for (const Known& one : known) {
+    name(one.at, Role::ClearRoom, "Keep free: " + one.sides + " (" + one.who + ")");
   }
   if (unknown.empty()) return;
   name(unknown_at, Role::Unknown,
@@ -203,43 +217,53 @@ void draw_places_for_food(Plan& p) {
                 (landing ? ". Its end by the oven is landing too" : ""));
 }
 
-void draw_peel(Plan& p) {
-  const auto room = peel_room(p.config, p.layout, p.cook);
-  if (!room) return;
-  const Block& out = room->drawn_out;
-  const double blade = std::min(out.width_mm(), out.depth_mm());
-  const double x = room->pivot_x_mm;
-  p.d.outline(Role::Peel,
-              std::array{Spot{out.left_mm, 0}, Spot{out.right_mm, 0}, Spot{out.right_mm, -blade},
-                         Spot{x + kHandle_mm / 2, -blade}, Spot{x + kHandle_mm / 2, out.near_mm},
-                         Spot{x - kHandle_mm / 2, out.near_mm}, Spot{x - kHandle_mm / 2, -blade},
-                         Spot{out.left_mm, -blade}},
-              Weight::Normal, true);
-  // Turned to the landing: the tip a quarter round in front, the handle's end behind.
-  const bool right = p.config.cooks[p.cook].handed == config::Hand::Right;
-  const Spot pivot{x, room->pivot_y_mm};
-  p.d.polyline(Role::Peel, arc(pivot, room->tip_mm, 90, right ? 0 : 180), Weight::Normal, true);
-  if (room->tail_mm > 0) {
-    p.d.polyline(Role::Peel, arc(pivot, room->tail_mm, 270, right ? 180 : 360), Weight::Normal,
-                 true);
+const RoomZone* zone_of(const Plan& p, std::string_view rule) {
+  for (const RoomZone& zone : p.layout.room) {
+    if (zone.rule == rule) return &zone;
   }
-  std::string needs;
-  if (const Finding* out_of_mouth = p.finding("reach.peel_drawback");
-      out_of_mouth && out_of_mouth->limit) {
-    needs = ". Straight out it needs " + p.pen.length(*out_of_mouth->limit) + " of free ground (" +
-            source_note("reach.peel_drawback") + ")";
-  }
-  needs += p.advised("reach.peel_room");
-  const double turn = deg_to_rad(right ? 35 : 145);
-  p.pen.key({x + room->tip_mm * std::cos(turn), pivot.y_mm + room->tip_mm * std::sin(turn)},
-            Role::Label,
-            "The peel, " + p.pen.length(p.config.peel.length_mm) +
-                " long, drawn straight out and turned to the landing" + needs);
+  return nullptr;
 }
 
-void draw_aisle(Plan& p, const Box& box) {
+// The peel straight out of the mouth, and the ground that it sweeps when it is turned.
+void draw_peel(Plan& p) {
+  const RoomZone* out = zone_of(p, "reach.peel_drawback");
+  if (out == nullptr || !p.layout.cooks[p.cook].working) return;
+  const Spot low = out->outline[0], high = out->outline[2];
+  const double blade = std::min(high.x_mm - low.x_mm, high.y_mm - low.y_mm);
+  const double x = (low.x_mm + high.x_mm) / 2;
+  p.d.outline(Role::Peel,
+              std::array{Spot{low.x_mm, 0}, Spot{high.x_mm, 0}, Spot{high.x_mm, -blade},
+                         Spot{x + kHandle_mm / 2, -blade}, Spot{x + kHandle_mm / 2, low.y_mm},
+                         Spot{x - kHandle_mm / 2, low.y_mm}, Spot{x - kHandle_mm / 2, -blade},
+                         Spot{low.x_mm, -blade}},
+              Weight::Normal, true);
+  std::string words = "The peel, " + p.pen.length(p.config.peel.length_mm) +
+                      " long, drawn straight out: " + p.pen.length(*out->required_mm) +
+                      " of free ground (" + source_note(out->rule) + ")";
+  const RoomZone* turned = zone_of(p, "room.peel_turn");
+  if (turned == nullptr) return;
+  p.d.outline(Role::Peel, turned->outline, Weight::Normal, true);
+  words += ". Turned about the cook it sweeps " + p.pen.length(*turned->required_mm) +
+           " of ground (" + source_note(turned->rule) + ")";
+  // On the swept edge, on the side where nobody works dough.
+  const bool right = !p.layout.dough_right;
+  const std::size_t at = right ? 5 : 19;  // of the outline's 50 points: 37 degrees up either side
+  p.pen.key(turned->outline[at], Role::Label, std::move(words));
+}
+
+std::string_view room_words(std::string_view rule) {
+  if (rule == "reach.aisle") return "Free ground behind the cook";
+  if (rule == "reach.peel_room") return "Room for the peel";
+  if (rule == "room.drawer") return "Before an open door or drawer";
+  if (rule == "room.doors_both") return "Doors open on both sides of the aisle";
+  if (rule == "room.wheelchair_turn") return "Room to turn a wheelchair";
+  return {};
+}
+
+// Ground in front of the counter that a rule asks for: its far edge, or its whole outline where it
+// is round, with a letter on it.
+void draw_room(Plan& p, const Box& box) {
   const StationLayout& s = p.layout;
-  const Finding* aisle = p.finding("reach.aisle");
   for (const Thing& thing : s.things) {
     p.d.hatch(Role::Thing, from_above(thing.box));
     p.d.outline(Role::Thing, from_above(thing.box), Weight::Normal);
@@ -249,18 +273,54 @@ void draw_aisle(Plan& p, const Box& box) {
     p.pen.key({first.left_mm + 1.2 * p.pen.line_mm(), middle_of(first).y_mm}, Role::Thing,
               "The nearest thing, as measured; how thick it looks is drawn");
   }
-  if (aisle == nullptr || !aisle->limit) return;
-  const double edge = s.front_mm - *aisle->limit, line = p.pen.line_mm();
-  const double x = box.left_mm - 7 * line;
-  p.d.line(Role::Dimension, {x - 0.3 * line, edge}, {s.extent.right_mm, edge}, Weight::Normal,
-           true);
-  p.d.line(Role::Dimension, {x - 0.3 * line, s.front_mm}, {s.extent.left_mm, s.front_mm},
-           Weight::Thin);
-  p.pen.height(x, edge, s.front_mm, p.pen.length(*aisle->limit));
-  p.pen.key({s.extent.right_mm - line, edge}, Role::Label,
-            "Free ground behind the cook: " +
-                (aisle->measured ? p.pen.length(*aisle->measured) : std::string("not known")) +
-                p.advised("reach.aisle"));
+  const double line = p.pen.line_mm();
+  std::vector<Spot> letters;
+  for (const RoomZone& zone : s.room) {
+    const std::string_view words = room_words(zone.rule);
+    if (words.empty() || !zone.required_mm) continue;
+    const double edge = s.front_mm - *zone.required_mm;
+    double right = zone.outline[0].x_mm;
+    for (const Spot& at : zone.outline) right = std::max(right, at.x_mm);
+    p.d.outline(Role::Room, zone.outline, Weight::Normal, true);
+    if (zone.rule == "reach.aisle") {
+      const double x = box.left_mm - 7 * line;
+      p.d.line(Role::Dimension, {x - 0.3 * line, edge}, {zone.outline[0].x_mm, edge}, Weight::Thin);
+      p.d.line(Role::Dimension, {x - 0.3 * line, s.front_mm}, {s.extent.left_mm, s.front_mm},
+               Weight::Thin);
+      p.pen.height(x, edge, s.front_mm, p.pen.length(*zone.required_mm));
+    }
+    // On its far edge, beside the letters that are there already.
+    const bool round = zone.outline.size() > 4;
+    Spot at{round ? 0 : right - line, edge};
+    const auto taken = [&](const Spot& other) {
+      return std::abs(other.x_mm - at.x_mm) < 1.4 * line &&
+             std::abs(other.y_mm - at.y_mm) < 1.2 * line;
+    };
+    while (std::any_of(letters.begin(), letters.end(), taken)) at.x_mm -= 1.4 * line;
+    letters.push_back(at);
+    p.pen.key(at, Role::Label,
+              std::string(words) + ": " + p.pen.length(*zone.required_mm) +
+                  (zone.rule.starts_with("reach.") ? " advised (" : " needed (") +
+                  source_note(zone.rule) + "), " +
+                  (zone.available_mm ? p.pen.length(*zone.available_mm) : "not known how much") +
+                  " there");
+  }
+}
+
+void draw_cover(Plan& p) {
+  const StationLayout& s = p.layout;
+  if (!s.cover) return;
+  if (!s.cover->front_given) {
+    p.pen.note("How far the cover reaches is not known: it is not drawn");
+    return;
+  }
+  const Block& roof = s.cover->roof;
+  p.d.outline(Role::Cover, from_above(roof), Weight::Normal, true);
+  const double out = s.front_mm - roof.near_mm;
+  p.pen.key({roof.left_mm + 1.2 * p.pen.line_mm(), roof.near_mm}, Role::Label,
+            "The cover's front edge, " + p.pen.length(std::abs(out)) +
+                (out < 0 ? " behind" : " in front of") +
+                " the counter's, as given; its sides and back are drawn");
 }
 
 void draw_person(const Plan& p, std::size_t index) {
@@ -313,8 +373,14 @@ Box room_of(const Plan& p) {
   for (const ClearZone& zone : s.clear) {
     for (const Spot& at : from_above(zone.box)) take(at);
   }
-  if (const Finding* aisle = p.finding("reach.aisle"); aisle && aisle->limit) {
-    take({0, s.front_mm - *aisle->limit});
+  if (s.grill) {
+    for (const Spot& at : from_above(*s.grill)) take(at);
+  }
+  for (const RoomZone& zone : s.room) {
+    for (const Spot& at : zone.outline) take(at);
+  }
+  if (s.cover && s.cover->front_given) {
+    for (const Spot& at : from_above(s.cover->roof)) take(at);
   }
   for (std::size_t i = 0; i < s.cooks.size(); ++i) {
     const Stand& stand = stand_of(s, i, p.cook);
@@ -373,16 +439,17 @@ Sheet plan_sheet(const config::Config& config, const evaluate::Evaluation& evalu
   Plan plan{config, evaluation, layout, cook, sheet.drawing, pen, view.units};
   draw_counters(plan);
   if (layout.oven_body) {
+    draw_oven(plan);
     draw_clear(plan);
     draw_places_for_food(plan);
-    draw_oven(plan);
     draw_child_free(plan);
     draw_peel(plan);
     draw_feet(plan);
   } else {
     draw_places_for_food(plan);
   }
-  draw_aisle(plan, box);
+  draw_room(plan, box);
+  draw_cover(plan);
   for (std::size_t i = 0; i < layout.cooks.size(); ++i) draw_person(plan, i);
   draw_dimensions(plan, box);
   pen.note(

@@ -199,7 +199,12 @@ void draw_oven(Drawing& d, const Scene& s) {
 void draw_cover(Drawing& d, const Scene& s, const SectionView& view, const Box& box) {
   const std::optional<double>& cover = s.config.site.cover_height_mm;
   if (!cover || *cover > box.top_mm - kSame_mm) return;
-  d.line(Role::Ground, {box.left_mm, *cover}, {box.right_mm, *cover}, Weight::Heavy);
+  // From its edge back; dashed where nobody has said how far it reaches.
+  const std::optional<double>& out = s.config.site.cover.out_mm;
+  const double edge =
+      out ? std::max(box.left_mm, -s.config.station.oven_setback_mm - *out) : box.left_mm;
+  if (edge > box.right_mm) return;
+  d.line(Role::Ground, {edge, *cover}, {box.right_mm, *cover}, Weight::Heavy, !out);
   // Below it, unless the oven is there; behind the person, whose head may be as high.
   const bool close = s.oven_base_mm && *cover - view.text_mm * 1.2 < s.cut.top_mm;
   const double side = close && *cover + 1.2 * view.text_mm <= box.top_mm ? 1 : -1;

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "engine/base/text.h"
+#include "engine/report/cited.h"
 #include "engine/report/phrases.h"
 #include "engine/rules/cautions.h"
 #include "engine/rules/rules.h"
@@ -108,6 +109,28 @@ std::string source_note(std::string_view id) {
   }
   for (const rules::Caution& caution : rules::cautions()) {
     if (caution.id == id) return note_of(caution.source, caution.clause, caution.basis);
+  }
+  return {};
+}
+
+std::string clear_side(clearance::Hot hot, clearance::Side side) {
+  const std::string name(clearance::side_name(side));
+  return hot == clearance::Hot::Oven ? name : std::string(clearance::hot_name(hot)) + "'s " + name;
+}
+
+std::string clear_source(clearance::Hot hot, const clearance::Need& need) {
+  using clearance::From;
+  switch (need.from) {
+    case From::Unknown:
+      break;
+    case From::Listed:
+      if (hot == clearance::Hot::Flue) return "the flue's maker";
+      if (hot == clearance::Hot::Grill) return "the grill's manual";
+      return source_note("clearance.side");
+    case From::Local:
+      return "local rule, as typed in";
+    case From::Published:
+      return source_note(clear_rule(hot, need));
   }
   return {};
 }

@@ -29,6 +29,11 @@ Box inked_box(const Drawing& drawing, double text_mm);
 // row. Empty for an id that is neither.
 std::string source_note(std::string_view id);
 
+// "grill's left"; the oven's own side alone, and the flue without a side: all ask for the same.
+std::string clear_side(clearance::Hot hot, clearance::Side side);
+// Who asks for this free room, with the source: "local rule, as typed in". Empty: nobody.
+std::string clear_source(clearance::Hot hot, const clearance::Need& need);
+
 class SheetPen {
  public:
   SheetPen(Drawing& drawing, double text_mm, Units units)

@@ -52,22 +52,11 @@ std::vector<Spot> floor_outline(const oven::Floor& floor) {
   return {{-w, floor.near_mm}, {w, floor.near_mm}, {w, floor.far_mm}, {-w, floor.far_mm}};
 }
 
-// Everything within `room_mm` of a rectangle, from above.
-std::vector<Spot> around(const Block& box, double room_mm) {
-  constexpr int kCorner = 16;
-  const Spot corners[] = {{box.right_mm, box.far_mm},
-                          {box.left_mm, box.far_mm},
-                          {box.left_mm, box.near_mm},
-                          {box.right_mm, box.near_mm}};
-  std::vector<Spot> points;
-  for (int c = 0; c < 4; ++c) {
-    for (int i = 0; i <= kCorner; ++i) {
-      const double turn = (c + static_cast<double>(i) / kCorner) * std::numbers::pi / 2;
-      points.push_back(
-          {corners[c].x_mm + room_mm * std::cos(turn), corners[c].y_mm + room_mm * std::sin(turn)});
-    }
-  }
-  return points;
+std::vector<Spot> spots(const std::vector<PlanSpot>& plan) {
+  std::vector<Spot> out;
+  out.reserve(plan.size());
+  for (const PlanSpot& at : plan) out.push_back({at.x_mm, at.y_mm});
+  return out;
 }
 
 // The side with more landing, then with more room, then of the hand that most peels are held in:
@@ -125,7 +114,7 @@ void place_oven(StationLayout& out, const config::Config& config, const evaluate
   const config::Oven& oven = config.oven;
   const oven::Geometry& g = e.geometry;
   const double base = *e.used.oven_base_mm, half = oven.width_mm / 2;
-  out.oven_body = Block{-half, half, 0, oven.depth_mm, base, base + oven.height_mm};
+  out.oven_body = clearance::oven_body(config, base);
   out.floor_mm = base + oven.floor_above_base_mm;
   out.outer_mouth = mouth_outline(g.outer, out.floor_mm);
   out.inner_mouth = mouth_outline(g.inner, out.floor_mm);
@@ -136,11 +125,14 @@ void place_oven(StationLayout& out, const config::Config& config, const evaluate
   }
   out.oven_floor = floor_outline(g.floor);
   out.child_free_mm = clearance::kChildFree_mm;
-  out.child_free = around(*out.oven_body, out.child_free_mm);
+  out.child_free = spots(e.surroundings.child_free);
   out.feet_line_y_mm = out.front_mm - e.feet_line_mm;
-  for (const clearance::Need& need : e.clearances) {
-    const double room = need.required_mm.value_or(kUnknownRoom_mm);
-    out.clear.push_back({need, clearance::beside(*out.oven_body, need.side, room)});
+  for (const clearance::Zone& zone : e.surroundings.hot) {
+    const Block box =
+        zone.box.value_or(clearance::beside(zone.body, zone.need.side, kUnknownRoom_mm));
+    out.clear.push_back({zone.hot, zone.need, box});
+    if (zone.hot == clearance::Hot::Flue) out.flue = zone.body;
+    if (zone.hot == clearance::Hot::Grill) out.grill = zone.body;
   }
 }
 
@@ -176,28 +168,28 @@ void place_things(StationLayout& out, const config::Config& config) {
   }
 }
 
+// Where nobody has said how wide, only the side of a cook's hand has one, as wide as is advised.
 void place_landings(StationLayout& out, const config::Config& config,
                     const evaluate::Evaluation& e) {
   const Block& body = *out.oven_body;
-  const auto place = [&](bool right) -> std::optional<Landing> {
-    const std::optional<double>& given =
-        right ? config.station.landing_right_mm : config.station.landing_left_mm;
-    std::optional<double> advised;
-    for (const Finding& finding : e.findings) {
-      if (finding.rule != "reach.landing" || !finding.cook) continue;
-      const bool his = config.cooks[*finding.cook].handed == config::Hand::Right;
-      if (his == right) advised = finding.limit;
-    }
-    if (!given && !advised) return {};
-    const double wide = given.value_or(advised.value_or(0));
+  const auto asked = [&](bool right) {
+    return std::any_of(e.findings.begin(), e.findings.end(), [&](const Finding& finding) {
+      if (finding.rule != "reach.landing" || !finding.cook) return false;
+      return (config.cooks[*finding.cook].handed == config::Hand::Right) == right;
+    });
+  };
+  for (const RoomZone& zone : out.room) {
+    if (zone.rule != "reach.landing") continue;
+    const bool right = zone.outline[0].x_mm > 0;
+    if (!zone.available_mm && !asked(right)) continue;
+    const double wide = zone.available_mm.value_or(zone.required_mm.value_or(0));
     const bool on_dough = out.dough_counter && right == out.dough_right;
     const Block& under = on_dough ? *out.dough_counter : *out.oven_stand;
     const double edge = right ? body.right_mm : body.left_mm - wide;
-    return Landing{{edge, edge + wide, out.front_mm, under.far_mm, under.top_mm, under.top_mm},
-                   given.has_value()};
-  };
-  out.landing_left = place(false);
-  out.landing_right = place(true);
+    (right ? out.landing_right : out.landing_left) =
+        Landing{{edge, edge + wide, out.front_mm, under.far_mm, under.top_mm, under.top_mm},
+                zone.available_mm.has_value()};
+  }
 }
 
 void grow(Block& extent, const std::optional<Block>& by) {
@@ -297,6 +289,11 @@ void place_cover(StationLayout& out, const config::Config& config) {
   cover.roof = {e.left_mm - kRoofOver_mm, e.right_mm + kRoofOver_mm,
                 e.near_mm - kRoofOver_mm, e.far_mm + kRoofOver_mm,
                 cover.underside_mm,       cover.underside_mm + kRoofThick_mm};
+  if (config.site.cover.out_mm) {
+    cover.front_given = true;
+    cover.roof.near_mm = out.front_mm - *config.site.cover.out_mm;
+    cover.roof.far_mm = std::max(cover.roof.far_mm, cover.roof.near_mm + 2 * kPost_mm);
+  }
   for (const double x : {cover.roof.left_mm, cover.roof.right_mm - kPost_mm}) {
     for (const double y : {cover.roof.near_mm, cover.roof.far_mm - kPost_mm}) {
       cover.posts.push_back({x, x + kPost_mm, y, y + kPost_mm, 0, cover.underside_mm});
@@ -312,6 +309,9 @@ StationLayout station_layout(const config::Config& config, const evaluate::Evalu
   out.front_mm = -config.station.oven_setback_mm;
   out.dough_right = dough_is_right(config);
   place_counters(out, config, e.used);
+  for (const reach::Zone& zone : e.surroundings.room) {
+    out.room.push_back({zone.rule, spots(zone.outline), zone.required_mm, zone.available_mm});
+  }
   if (e.used.oven_base_mm) {
     place_oven(out, config, e);
     place_landings(out, config, e);
@@ -326,21 +326,6 @@ StationLayout station_layout(const config::Config& config, const evaluate::Evalu
 const Stand& stand_of(const StationLayout& layout, std::size_t index, std::size_t person) {
   const CookPlace& place = layout.cooks[index];
   return index == person && place.watching ? *place.watching : place.home;
-}
-
-std::optional<PeelRoom> peel_room(const config::Config& config, const StationLayout& layout,
-                                  std::size_t person) {
-  if (person >= layout.cooks.size() || !layout.cooks[person].working) return {};
-  const Stand& stand = *layout.cooks[person].working;
-  const double half = config.peel.blade_width_mm / 2;
-  PeelRoom room;
-  room.drawn_out = {stand.x_mm - half, stand.x_mm + half, -config.peel.length_mm, 0,
-                    layout.floor_mm,   layout.floor_mm};
-  room.pivot_x_mm = stand.x_mm;
-  room.pivot_y_mm = stand.y_mm;
-  room.tip_mm = -stand.y_mm;
-  room.tail_mm = std::max(0.0, config.peel.length_mm - room.tip_mm);
-  return room;
 }
 
 }  // namespace hs::report

@@ -5,11 +5,12 @@
 // Station frame, mm: x to the cook's right along the front, 0 at the middle of the mouth; y into
 // the oven, 0 at the outer mouth plane; z up from the ground at the cook's feet. Heights, widths
 // and distances are the Config's and the Evaluation's. What nobody gives is drawn, not measured,
-// and says so beside it: which side the dough counter is on, how far a cover reaches and where its
+// and says so beside it: which side the dough counter is on, a cover's sides and back and where its
 // posts stand, how thick a top or a wall looks, where a child's own table is.
 
 #include <cstddef>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "engine/clearance/boxes.h"
@@ -37,13 +38,22 @@ struct CookPlace {
   std::optional<Block> table_box, step_box;
 };
 
-// Free room asked for on one side of the oven's body. Where nobody has said how much, the box has
-// a drawn depth (kUnknownRoom_mm) and must look and read as unknown.
+// Free room asked for on one side of the oven, the flue or a grill, as evaluated
+// (Surroundings::hot). Where nobody has said how much, the box has a drawn depth (kUnknownRoom_mm)
+// and must look and read as unknown.
 inline constexpr double kUnknownRoom_mm = 120;
 struct ClearZone {
+  clearance::Hot hot = clearance::Hot::Oven;
   clearance::Need need;
   Block box;
   bool known() const { return need.required_mm.has_value(); }
+};
+
+// Room to work, as evaluated (Surroundings::room): what a rule asks to stay free in plan.
+struct RoomZone {
+  std::string_view rule;      // "reach.aisle"
+  std::vector<Spot> outline;  // x and y; closed, anticlockwise from above
+  std::optional<double> required_mm, available_mm;
 };
 
 // The nearest thing that was measured on a side of the oven, or behind the cook (Front). How thick
@@ -59,18 +69,10 @@ struct Landing {
   bool given = true;  // false: nobody has said how wide; the box has the advised width
 };
 
-// The peel of a cook at the working distance. Drawn straight out, its blade's tip just clear of the
-// mouth; then turned about the cook with the same hold: the tip goes round in front, the handle's
-// end behind.
-struct PeelRoom {
-  Block drawn_out;
-  double pivot_x_mm = 0, pivot_y_mm = 0;
-  double tip_mm = 0, tail_mm = 0;  // from the pivot; tail 0: the handle ends before the body
-};
-
 struct Cover {
   double underside_mm = 0;
-  Block roof;                // its reach is drawn
+  Block roof;                // its sides and back are drawn
+  bool front_given = false;  // its front edge is the Config's; otherwise that is drawn too
   std::vector<Block> posts;  // places drawn
 };
 
@@ -89,14 +91,16 @@ struct StationLayout {
   double throat_mm = 0;                        // y of the inner mouth's plane
   std::optional<Block> brow;
   std::vector<Spot> oven_floor;  // x and y at floor_mm, anticlockwise from above
-  std::vector<ClearZone> clear;  // left, right, back, above, front, below
+  std::vector<ClearZone> clear;  // the oven's left, right, back, above, front, below; flue, grill
+  std::optional<Block> flue, grill;  // drawn sizes
+  std::vector<RoomZone> room;
   std::optional<Landing> landing_left, landing_right;
   std::vector<Thing> things;
   std::optional<Cover> cover;
   // The ground.
   std::optional<double> feet_line_y_mm;  // toe tips of everyone watching stay in front of it
   double child_free_mm = 0;              // round the oven's body; clearance::kChildFree_mm
-  std::vector<Spot> child_free;          // x and y; closed; empty without an oven
+  std::vector<Spot> child_free;          // Surroundings::child_free
   std::vector<CookPlace> cooks;          // as in the Config
   Block extent;  // the ground plan and height of what is built: counters, oven, tables
 };
@@ -105,9 +109,5 @@ StationLayout station_layout(const config::Config& config, const evaluate::Evalu
 
 // Where cook `index` is while `person` is the one at the oven: watching, or at home.
 const Stand& stand_of(const StationLayout& layout, std::size_t index, std::size_t person);
-
-// Absent for somebody who does not work at the oven.
-std::optional<PeelRoom> peel_room(const config::Config& config, const StationLayout& layout,
-                                  std::size_t person);
 
 }  // namespace hs::report

@@ -47,7 +47,7 @@ void put_room(JsonWriter& out, const evaluate::Surroundings& around) {
     put_mm(out, "available_mm", zone.available_mm);
     out.key("outline");
     out.begin_list();
-    for (const reach::PlanSpot& spot : zone.outline) {
+    for (const PlanSpot& spot : zone.outline) {
       out.begin_object();
       put_mm(out, "x_mm", spot.x_mm);
       put_mm(out, "y_mm", spot.y_mm);

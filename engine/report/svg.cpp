@@ -112,6 +112,8 @@ RoleInk ink_of(Role role) {
       return {"unknown", kUnknown, kUnknown};
     case Role::ChildFree:
       return {"child-free", kWarn, kWarn};
+    case Role::Room:
+      return {"room", kInkSoft, kInkSoft};
     case Role::Landing:
       return {"landing", kGood, kGood};
     case Role::Prep:

@@ -21,11 +21,11 @@ const Zone* find(const std::vector<Zone>& all, std::string_view rule) {
   return it == all.end() ? nullptr : &*it;
 }
 
-double area_mm2(const std::vector<PlanSpot>& outline) {
+double area_mm2(const std::vector<hs::PlanSpot>& outline) {
   double twice = 0;
   for (std::size_t i = 0; i < outline.size(); ++i) {
-    const PlanSpot& a = outline[i];
-    const PlanSpot& b = outline[(i + 1) % outline.size()];
+    const hs::PlanSpot& a = outline[i];
+    const hs::PlanSpot& b = outline[(i + 1) % outline.size()];
     twice += a.x_mm * b.y_mm - b.x_mm * a.y_mm;
   }
   return twice / 2;
@@ -92,7 +92,7 @@ TEST_CASE("zones lie where the work is, anticlockwise, as deep as asked for", "[
                            "room.wheelchair_turn"}) {
     const Zone& zone = *find(all, rule);
     double near = 1e9, far = -1e9;
-    for (const PlanSpot& spot : zone.outline) {
+    for (const hs::PlanSpot& spot : zone.outline) {
       near = std::min(near, spot.y_mm);
       far = std::max(far, spot.y_mm);
     }

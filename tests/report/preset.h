@@ -20,8 +20,10 @@ inline constexpr const char* kPresets[] = {
     "ovens/masonry_dome_36",
     "ovens/masonry_barrel",
     "stations/brick_oven_too_close",
+    "stations/crowded_porch",
     "stations/evening_lamp",
     "stations/four_cooks",
+    "stations/open_courtyard",
     "stations/prep_only",
     "stations/seated_cook",
 };

@@ -166,6 +166,61 @@ TEST_CASE("a free room that nobody has said is hatched and named as unknown", "[
   CHECK_FALSE(says(known, "Not known how much"));
 }
 
+TEST_CASE("the plan shows every zone that the evaluation has, and what speaks for it",
+          "[report][sheet]") {
+  for (const char* name : kPresets) {
+    INFO(name);
+    const config::Config config = preset(name);
+    const evaluate::Evaluation e = evaluate::evaluate_fit(config);
+    const Sheet sheet = plan_sheet(config, e, {.units = Units::Millimetre});
+    const auto outlined = [&](Role role, std::span<const PlanSpot> zone) {
+      for (const Mark& mark : of(sheet.drawing, Shape::Outline, role)) {
+        const auto drawn = sheet.drawing.points(mark);
+        if (std::equal(drawn.begin(), drawn.end(), zone.begin(), zone.end(),
+                       [](const Spot& a, const PlanSpot& b) {
+                         return a.x_mm == b.x_mm && a.y_mm == b.y_mm;
+                       })) {
+          return true;
+        }
+      }
+      return false;
+    };
+    for (const reach::Zone& zone : e.surroundings.room) {
+      CAPTURE(std::string(zone.rule));
+      // Landings are as wide as was given; the peel itself is drawn in its zone.
+      if (zone.rule == "reach.landing" || zone.rule == "reach.peel_drawback") continue;
+      CHECK(outlined(zone.rule == "room.peel_turn" ? Role::Peel : Role::Room, zone.outline));
+    }
+    if (e.surroundings.child_free.empty()) continue;
+    CHECK(outlined(Role::ChildFree, e.surroundings.child_free));
+    for (const clearance::Zone& zone : e.surroundings.hot) {
+      using clearance::Side;
+      if (zone.need.side == Side::Above || zone.need.side == Side::Below) continue;
+      if (!zone.box || zone.box->width_mm() < 1 || zone.box->depth_mm() < 1) continue;
+      const clearance::Box& b = *zone.box;
+      CHECK(outlined(Role::ClearRoom, std::vector<PlanSpot>{{b.left_mm, b.near_mm},
+                                                            {b.right_mm, b.near_mm},
+                                                            {b.right_mm, b.far_mm},
+                                                            {b.left_mm, b.far_mm}}));
+    }
+  }
+  // Who asks for it: the oven's manual, the flue's maker, the grill's manual; a code where the oven
+  // has no listing, with its number.
+  const Sheet porch = drawn("plan", preset("stations/crowded_porch"));
+  CHECK(says(porch, "the flue's maker"));
+  CHECK(says(porch, "the grill's manual"));
+  CHECK(says(porch, "in front of the counter's, as given"));
+  config::Config unlisted;
+  unlisted.oven.listed = false;
+  const Sheet published = drawn("plan", unlisted);
+  CHECK(says(published, "12.6, unlisted solid-fuel appliance"));
+  CHECK(says(published, "International Fuel Gas Code, 623"));
+  CHECK_FALSE(says(published, "Installation instructions of this oven"));
+  config::Config covered;
+  covered.site.cover_height_mm = 2400;
+  CHECK(says(drawn("plan", covered), "How far the cover reaches is not known"));
+}
+
 TEST_CASE("no two zones of the plan are hatched alike", "[report][sheet]") {
   std::set<std::pair<double, bool>> seen;
   for (const Role role :

@@ -157,14 +157,54 @@ TEST_CASE("standing places do not overlap, whoever is at the oven", "[report][la
   }
 }
 
-TEST_CASE("the peel drawn out ends a peel's length before the mouth", "[report][layout]") {
-  const Made m = made(preset("demo"));
-  const auto room = peel_room(m.config, m.layout, 0);
-  REQUIRE(room);
-  CHECK_THAT(room->drawn_out.near_mm, WithinAbs(-m.config.peel.length_mm, kCopied_mm));
-  CHECK_THAT(room->tip_mm + room->tail_mm, WithinAbs(m.config.peel.length_mm, kCopied_mm));
-  CHECK_THAT(room->pivot_y_mm + room->tip_mm, WithinAbs(0, kCopied_mm));
-  CHECK_FALSE(peel_room(m.config, m.layout, 2));  // a child does not work at the oven
+TEST_CASE("every zone that is drawn is the evaluation's own", "[report][layout]") {
+  for (const char* name : kPresets) {
+    INFO(name);
+    const Made m = made(preset(name));
+    const evaluate::Surroundings& around = m.e.surroundings;
+    REQUIRE(m.layout.clear.size() == around.hot.size());
+    for (std::size_t i = 0; i < around.hot.size(); ++i) {
+      const ClearZone& drawn = m.layout.clear[i];
+      CHECK(drawn.hot == around.hot[i].hot);
+      CHECK(drawn.known() == around.hot[i].box.has_value());
+      if (!around.hot[i].box) continue;
+      CHECK(drawn.box.left_mm == around.hot[i].box->left_mm);
+      CHECK(drawn.box.near_mm == around.hot[i].box->near_mm);
+      CHECK(drawn.box.top_mm == around.hot[i].box->top_mm);
+    }
+    CHECK(m.layout.child_free.size() == around.child_free.size());
+    REQUIRE(m.layout.room.size() == around.room.size());
+    for (std::size_t i = 0; i < around.room.size(); ++i) {
+      const RoomZone& drawn = m.layout.room[i];
+      CHECK(drawn.rule == around.room[i].rule);
+      CHECK(drawn.required_mm == around.room[i].required_mm);
+      REQUIRE(drawn.outline.size() == around.room[i].outline.size());
+      CHECK(drawn.outline.back().x_mm == around.room[i].outline.back().x_mm);
+    }
+  }
+}
+
+TEST_CASE("flue and grill stand where the evaluation has them", "[report][layout]") {
+  const Made m = made(preset("stations/crowded_porch"));
+  REQUIRE(m.layout.grill);
+  const double gap = m.config.site.grill.at == config::GrillAt::Right
+                         ? m.layout.grill->left_mm - m.layout.oven_body->right_mm
+                         : m.layout.oven_body->left_mm - m.layout.grill->right_mm;
+  CHECK_THAT(gap, WithinAbs(*m.config.site.grill.gap_mm, kCopied_mm));
+}
+
+TEST_CASE("a cover's front edge is where it was given, and says so where it is not",
+          "[report][layout]") {
+  config::Config config;
+  config.site.cover_height_mm = 2400;
+  CHECK_FALSE(made(config).layout.cover->front_given);
+  for (const double out_mm : {600.0, 0.0, -300.0}) {
+    config.site.cover.out_mm = out_mm;
+    const Made m = made(config);
+    CHECK(m.layout.cover->front_given);
+    CHECK_THAT(m.layout.cover->roof.near_mm, WithinAbs(m.layout.front_mm - out_mm, kCopied_mm));
+    CHECK(sound(m.layout.cover->roof));
+  }
 }
 
 TEST_CASE("the feet line keeps everyone's eye at the watching distance or nearer",

@@ -60,6 +60,7 @@ Tone fill_tone(Role role) {
     case Role::Prep:
     case Role::Thing:
     case Role::Cover:
+    case Role::Room:
     case Role::OtherPerson:
       return Tone::InkSoft;
     case Role::EyeLevel:
