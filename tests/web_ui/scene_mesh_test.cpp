@@ -326,6 +326,18 @@ TEST_CASE("parts of every station are finite, and change their digest only with 
     }
   }
   const evaluate::Evaluation e = evaluate::evaluate_fit(config);
+  // No edge of a cover's post or of what stands behind the cooks goes up across the picture.
+  const report::StationLayout layout = report::station_layout(config, e);
+  REQUIRE(layout.cover->posts.size() == 4);
+  for (const Line& line : station_part(config, e, layout).lines) {
+    for (const report::Block& post : layout.cover->posts) {
+      const double x = static_cast<double>(line.from[0]), y = static_cast<double>(line.from[1]);
+      const double z = static_cast<double>(line.from[2]);
+      const bool at_post = x >= post.left_mm && x <= post.right_mm && y >= post.near_mm &&
+                           y <= post.far_mm && z < post.top_mm - 1;
+      if (at_post) CHECK(static_cast<double>(line.to[2]) <= z);
+    }
+  }
   config::Config deeper = config;
   deeper.station.prep_depth_mm += 50;
   const evaluate::Evaluation d = evaluate::evaluate_fit(deeper);

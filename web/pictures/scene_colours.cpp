@@ -117,7 +117,7 @@ void scene_colours(Theme theme, bool inside, bool plain, scene::Frame& frame) {
     frame.patterns[static_cast<std::size_t>(material)] = kind;
   };
   frame.backdrop = from(tone(theme, Tone::Sky), 1);
-  frame.hatch_ink = from(tone(theme, Tone::Hidden), 0.75F);
+  frame.hatch_ink = from(tone(theme, Tone::Hidden), 0.9F);
   frame.dot_ink = from(tone(theme, Tone::Sightline), 0.8F);
   const bool dusk = theme == Theme::Dusk;
   frame.light.sky = dusk ? std::array{0.92F, 0.95F, 1.00F} : std::array{0.98F, 0.98F, 0.98F};

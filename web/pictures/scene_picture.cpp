@@ -251,7 +251,6 @@ void ScenePicture::names(Ui& ui, const Rect& rect) const {
     const float px = rect.x + rect.w * static_cast<float>(x);
     const float py = rect.y + rect.h * static_cast<float>(y);
     if (px - ui.width(words, kWords) < rect.x || px > rect.right() || py < rect.y + 10 ||
-        (py > rect.bottom() - kTarget - 10 && px < rect.x + 2 * kTarget + 90) ||
         py > rect.bottom() - 10) {
       return;
     }
@@ -304,9 +303,11 @@ void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const Sc
                         Intents& intents) {
   camera_.set_still(input.view.still);
   refresh(input);
+  // The station rests clear of the buttons at the picture's foot.
+  const Rect open{rect.x, rect.y, rect.w, rect.h - kTarget - kUnit};
   // From the side away from the dough counter, so that the cook is not before the mouth.
   camera_.show(corners_, layout_.dough_right ? -kHomeYaw_deg : kHomeYaw_deg,
-               static_cast<double>(rect.w) / static_cast<double>(std::max(1.0F, rect.h)));
+               static_cast<double>(open.w) / static_cast<double>(std::max(1.0F, open.h)));
   if (look_.sees_oven) {
     camera_.set_eye(input.view.leaning ? look_.leaning_eye : look_.eye, look_.target);
   }
@@ -315,14 +316,14 @@ void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const Sc
   // The cook who looks is gone from the picture once the camera is in their place.
   refresh(input);
   plan_floor_ = input.evaluation.geometry.floor;
-  fill_frame(ui, backdrop, rect);
+  fill_frame(ui, backdrop, plan_ ? rect : open);
   if (surface_ != nullptr) {
     to_paint_ = {surface_, &frame_};
     ui.draw->AddCallback(paint, &to_paint_);
     ui.draw->AddCallback(ImDrawCallback_ResetRenderState, nullptr);
   }
   if (plan_) return;
-  names(ui, rect);
+  names(ui, open);
   key(ui, rect, input);
   buttons(ui, rect, input, intents);
   const Touch touch = ui.target(

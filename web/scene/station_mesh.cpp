@@ -24,9 +24,18 @@ void add_block(Part& part, const Block& b, Material material, bool edges = true)
   if (edges) box_edges(part.lines, low_of(b), high_of(b), kThin, Material::Edge);
 }
 
+// What stands on the ground, maybe before the oven and the cooks, has its edges there only: upright
+// ones would cross the picture.
 void add_ghost(Part& part, const Block& b, Material material) {
-  emit_flat(part.ghost, box(low_of(b), high_of(b)), material);
-  box_edges(part.lines, low_of(b), high_of(b), kThin, Material::Edge);
+  const Vec low = low_of(b), high = high_of(b);
+  emit_flat(part.ghost, box(low, high), material);
+  if (low.z > 0) {
+    box_edges(part.lines, low, high, kThin, Material::Edge);
+  } else {
+    outline(part.lines,
+            Ring{low, {high.x, low.y, low.z}, {high.x, high.y, low.z}, {low.x, high.y, low.z}},
+            kThin, Material::Edge);
+  }
 }
 
 void add_shadow(Part& part, const Block& b, double fade_mm) {
