@@ -86,3 +86,33 @@ TEST_CASE("a finger on the fit map reads what holds there", "[ui][fit_map]") {
   CHECK(flag().empty());
   CHECK(screen.session.config() == before);
 }
+
+TEST_CASE("names on the fit map keep clear of the point and its lines", "[ui][fit_map]") {
+  for (const Size& size : kSizes) {
+    // On the lowest pictures the map is hardly higher than the point; there names lie over its
+    // lines.
+    if (size.width < 600 && size.height < 700) continue;
+    Screen screen(size);
+    open(screen.session, read_file(HEARTHSIGHT_SOURCE_DIR "/presets/stations/four_cooks.json"));
+    screen.view.picture = Picture::FitMap;
+    // The recommended place, where the first hands end, and one among the names.
+    for (const double base_mm : {0.0, 960.0, 1040.0}) {
+      CAPTURE(size.width, size.height, base_mm);
+      if (base_mm > 0) {
+        screen.session.set_field("station.oven_base_height_mm", std::to_string(base_mm) + " mm",
+                                 report::Units::Millimetre);
+      }
+      screen.canvas().wake();
+      screen.rest();
+      const Rect point = screen.rect("action:fit_point");
+      const std::vector<Rect>& names = screen.canvas().fit_picture().names();
+      REQUIRE(names.size() == 4);
+      for (const Rect& name : names) {
+        const bool beside = name.right() < point.middle_x() || name.x > point.middle_x();
+        const bool over = name.bottom() < point.middle_y() || name.y > point.middle_y();
+        CHECK(beside);
+        CHECK(over);
+      }
+    }
+  }
+}

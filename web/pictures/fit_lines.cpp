@@ -4,6 +4,7 @@
 #include <array>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "web/pictures/strokes.h"
@@ -30,6 +31,7 @@ std::span<const float> pattern_of(std::size_t n) {
 
 constexpr float kLine = 2.2F, kHeavier = 3.4F;
 constexpr float kName = kTextSmall, kNameHigh = 18, kNamePad = 5, kLongestName = 96;
+constexpr float kAside = 4;  // of a card from its tip's own line
 
 // A card of the name, and a line from it to what it names.
 struct Tag {
@@ -57,35 +59,40 @@ bool apart(const Rect& a, const Rect& b) {
   return a.right() < b.x || b.right() < a.x || a.bottom() < b.y || b.bottom() < a.y;
 }
 
-// From right to left, each card as near under its tip as it can be without touching another; where
-// there is no room under the tip, on the limit's line from the top down.
-void place_cards(const Rect& area, std::vector<Tag>& tags) {
+// From right to left, each card as near under its tip as it can be without touching what is taken,
+// on either side of it; where there is no room under the tip, on the limit's line from the top
+// down.
+void place_cards(const Rect& area, std::vector<Tag>& tags, std::vector<Rect> taken) {
   constexpr float kStep = 3;
   std::sort(tags.begin(), tags.end(), [](const Tag& x, const Tag& y) { return x.tip.x > y.tip.x; });
   const int rows = std::max(1, static_cast<int>(area.h / kStep));
-  for (std::size_t i = 0; i < tags.size(); ++i) {
-    Rect& card = tags[i].card;
+  for (Tag& tag : tags) {
+    Rect& card = tag.card;
     const float lowest = area.bottom() - kNameHigh - 2;
-    const float under = std::min(tags[i].tip.y + 8, lowest);
+    const float under = std::min(tag.tip.y + 8, lowest);
     card.y = under;  // where nothing is free
     bool placed = false;
-    for (int n = 0; n < 2 * rows && !placed; ++n) {
+    for (int n = 0; n < 4 * rows && !placed; ++n) {
+      const int row = n / 2;
       Rect there = card;
-      there.y = n < rows ? under + kStep * static_cast<float>(n)
-                         : area.y + 3 + kStep * static_cast<float>(n - rows);
-      placed = there.y <= lowest;
-      for (std::size_t j = 0; j < i && placed; ++j) placed = apart(there, tags[j].card);
+      if (n % 2 == 1) there.x = std::max(area.x + 2, tag.tip.x - kAside - card.w);
+      there.y = row < rows ? under + kStep * static_cast<float>(row)
+                           : area.y + 3 + kStep * static_cast<float>(row - rows);
+      placed = there.y <= lowest && std::all_of(taken.begin(), taken.end(),
+                                                [&](const Rect& r) { return apart(there, r); });
       if (placed) card = there;
     }
+    taken.push_back(card);
   }
 }
 
 }  // namespace
 
-void draw_cooks(const Ui& ui, const FitFrame& frame, const config::Config& config) {
+std::vector<Rect> draw_cooks(const Ui& ui, const FitFrame& frame, const config::Config& config,
+                             const Knob& knob, const Rect& heat) {
   const Rect& a = frame.area;
   const std::vector<evaluate::FitCook>& cooks = frame.map.cooks;
-  if (cooks.size() < 2) return;
+  if (cooks.size() < 2) return {};
   const ImU32 ink = ui.colour(Tone::Ink);
   std::vector<Tag> tags;
   for (std::size_t i = 0; i < cooks.size(); ++i) {
@@ -103,25 +110,36 @@ void draw_cooks(const Ui& ui, const FitFrame& frame, const config::Config& confi
                                                     : a.bottom() - kNameHigh);
     const std::string_view name = config.cooks[cook.cook].name;
     const float wide = std::min(ui.width(name, kName, true), kLongestName) + 2 * kNamePad;
-    const float left = std::min(tip.x, a.right() - wide - 2);
+    const float left = std::min(tip.x + kAside, a.right() - wide - 2);
     tags.push_back({tip, {left, tip.y + 8, wide, kNameHigh}, name});
   }
-  place_cards(a, tags);
+  std::vector<Rect> taken{heat};
+  if (knob) {
+    taken = {heat,
+             {knob->x - kKnob, knob->y - kKnob, 2 * kKnob, 2 * kKnob},
+             {knob->x - 1, a.y, 2, a.h},
+             {a.x, knob->y - 1, a.w, 2}};
+  }
+  place_cards(a, tags, std::move(taken));
+  std::vector<Rect> cards;
   for (const Tag& tag : tags) {
-    straight(ui.draw, tag.tip, ImVec2(tag.tip.x, tag.card.y), ink, 1.2F);
+    const float to = std::clamp(tag.tip.x, tag.card.x, tag.card.right());
+    straight(ui.draw, tag.tip, ImVec2(to, tag.card.middle_y()), ink, 1.2F);
     ui.draw->AddCircleFilled(tag.tip, 4, ink, 16);
     ui.fill(tag.card, Tone::Card, 4);
     ui.frame(tag.card, Tone::Ink, 1, 4);
     ui.text(tag.card.x + kNamePad, tag.card.middle_y(), tag.name, kName, Tone::Ink, true,
             Side::Left, kLongestName);
+    cards.push_back(tag.card);
   }
+  return cards;
 }
 
-void draw_heat(const Ui& ui, const FitFrame& frame) {
+Rect draw_heat(const Ui& ui, const FitFrame& frame) {
   constexpr float kHot = 2.5F, kBarb = 7, kBarbEvery = 13;
   const Rect& a = frame.area;
   const std::size_t count = frame.map.heat_limit_mm.size();
-  if (count < 2) return;
+  if (count < 2) return {};
   const ImU32 colour = ui.colour(Tone::Fail);
   const auto place = [&](std::size_t i) {
     return ImVec2(a.x + a.w * static_cast<float>(i) / static_cast<float>(count - 1),
@@ -142,10 +160,11 @@ void draw_heat(const Ui& ui, const FitFrame& frame) {
   const bool roomy = ui.width(kLongWords, kName) < 0.45F * a.w;
   const std::string_view words = roomy ? kLongWords : "too hot below";
   const float y = place(0).y - kNameHigh - 3;
-  if (y < a.y) return;
+  if (y < a.y) return {};
   const Rect card{a.x + 4, y, ui.width(words, kName) + 2 * kNamePad, kNameHigh};
   ui.fill(card, Tone::Card, 4);
   ui.text(card.x + kNamePad, card.middle_y(), words, kName, Tone::Ink);
+  return card;
 }
 
 }  // namespace hs::web

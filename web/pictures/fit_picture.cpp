@@ -53,6 +53,11 @@ void draw_axes(const Ui& ui, const FitFrame& frame, report::Units units) {
   ui.text(a.x - 36, a.y - 12, up_words, kLabel, Tone::Ink, true);
 }
 
+// Whose view the shades are.
+std::string_view caption_of(const evaluate::FitMap& map) {
+  return map.cooks.size() > 1 ? "% of the pizza the worst-placed sees" : "% of the pizza seen";
+}
+
 void draw_key(const Ui& ui, const FitFrame& frame) {
   const Rect& a = frame.area;
   const float y = a.y - 12;
@@ -60,7 +65,10 @@ void draw_key(const Ui& ui, const FitFrame& frame) {
   ui.fill({x - 20, y - 6, 14, 12}, Tone::GoodWash, 2);
   ui.frame({x - 20, y - 6, 14, 12}, Tone::Good, 2.5F, 2);
   ui.text(a.right(), y, kGoodWords, kLabel, Tone::Ink, false, Side::Right);
-  draw_shade_key(ui, a.x - 36, a.bottom() + 47, a.w + 36);
+  const float room = a.w + 36;
+  const std::string_view whose = caption_of(frame.map);
+  const float lower = shade_key_fits(ui, whose, room) ? 0 : kShadeKeyLine;
+  draw_shade_key(ui, whose, a.x - 36, a.bottom() + 47 + lower, room);
 }
 
 // Where the floor is too high for everyone's hands. A single cook's limit is drawn here, those of
@@ -130,24 +138,31 @@ void FitPicture::draw(Ui& ui, const Rect& rect, const config::Config& config,
                       Intents& intents) {
   refresh(config, dragging);
   flag_.clear();
+  names_.clear();
   if (map_.columns < 2) {
     ui.paragraph(rect.inset(16), "Nobody works at the oven, so there is nothing to map.", kText,
                  kTextSmall, 3, Tone::Ink, false, Side::Centre);
     return;
   }
-  const FitFrame frame{map_, {rect.x + 42, rect.y + 26, rect.w - 52, rect.h - 84}};
+  const float key = shade_key_fits(ui, caption_of(map_), rect.w - 16) ? 0 : kShadeKeyLine;
+  const FitFrame frame{map_, {rect.x + 42, rect.y + 26, rect.w - 52, rect.h - 84 - key}};
   draw_shades(ui, frame);
   const float good_right = draw_good(ui, frame);
+  Knob knob;
+  if (evaluation.used.oven_floor_mm) {
+    knob = ImVec2(frame.x_of(*evaluation.used.oven_floor_mm), frame.y_of(config.view.standoff_mm));
+    ui.line(knob->x, frame.area.y, knob->x, frame.area.bottom(), Tone::Ink, 1);
+    ui.line(frame.area.x, knob->y, frame.area.right(), knob->y, Tone::Ink, 1);
+  }
   draw_too_high(ui, frame, good_right);
-  draw_heat(ui, frame);
-  draw_cooks(ui, frame, config);
+  const Rect heat = draw_heat(ui, frame);
+  names_ = draw_cooks(ui, frame, config, knob, heat);
   draw_axes(ui, frame, view.units);
   draw_key(ui, frame);
 
-  if (!evaluation.used.oven_floor_mm) return;
+  if (!knob) return;
   const ImVec2 pointer = ImGui::GetIO().MousePos;
-  const float x = frame.x_of(*evaluation.used.oven_floor_mm);
-  const float y = frame.y_of(config.view.standoff_mm);
+  const float x = knob->x, y = knob->y;
   // The target stays inside the picture even where the point is at its edge.
   const float half = kTarget / 2;
   const Rect around{std::clamp(x - half, rect.x, rect.right() - kTarget),
@@ -209,9 +224,7 @@ void FitPicture::draw(Ui& ui, const Rect& rect, const config::Config& config,
     intents.push_back({Ask::DragEnd, {}, 0});
   }
   if (touch.hovered || touch.held) ui.cursor = "move";
-  ui.line(x, frame.area.y, x, frame.area.bottom(), Tone::Ink, 1);
-  ui.line(frame.area.x, y, frame.area.right(), y, Tone::Ink, 1);
-  ui.draw->AddCircleFilled(ImVec2(x, y), 13, ui.colour(Tone::Card), 32);
+  ui.draw->AddCircleFilled(ImVec2(x, y), kKnob, ui.colour(Tone::Card), 32);
   ui.draw->AddCircleFilled(ImVec2(x, y), 10, ui.colour(Tone::Accent), 32);
   ui.draw->AddCircleFilled(ImVec2(x, y), 3.5F, ui.colour(Tone::OnAccent), 16);
 

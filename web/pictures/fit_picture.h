@@ -22,9 +22,11 @@ class FitPicture {
             const evaluate::Evaluation& evaluation, const View& view, bool dragging,
             Intents& intents);
 
-  // For tests: how often the map was computed, and what stands under the finger now.
+  // For tests: how often the map was computed, what stands under the finger now, and where the
+  // cooks' names do.
   int computed() const { return computed_; }
   const std::vector<std::string>& flag() const { return flag_; }
+  const std::vector<Rect>& names() const { return names_; }
 
  private:
   void refresh(const config::Config& config, bool dragging);
@@ -34,6 +36,7 @@ class FitPicture {
   evaluate::FitMap map_;
   int computed_ = 0;
   std::vector<std::string> flag_;
+  std::vector<Rect> names_;
   // While the point is held: what its first touch was, so that it follows instead of jumping.
   bool held_ = false;
   float grab_x_ = 0, grab_y_ = 0;

@@ -196,17 +196,36 @@ void draw_shades(const Ui& ui, const FitFrame& frame) {
   draw_hatch(ui, frame);
 }
 
-void draw_shade_key(const Ui& ui, float x, float y, float room) {
-  // A number stands between the shades that it parts.
-  constexpr std::string_view kCaption = "pizza seen";
-  constexpr std::string_view kNumbers[] = {"0", "25", "50", "75", "90", "all"};
-  constexpr float kGap = 4, kHigh = 14;
-  float words = ui.width(kCaption, kTextSmall) + 2 * kGap;
-  for (const std::string_view number : kNumbers) words += ui.width(number, kTextSmall) + 2 * kGap;
-  constexpr std::size_t kSwatches = std::size(kNumbers) - 1;
-  const float wide = std::clamp((room - words) / static_cast<float>(kSwatches), 14.0F, 40.0F);
-  ui.text(x, y, kCaption, kTextSmall, Tone::Ink);
-  x += ui.width(kCaption, kTextSmall) + 2 * kGap;
+namespace {
+
+// A number stands between the shades that it parts.
+constexpr std::string_view kNumbers[] = {"0", "25", "50", "75", "90", "all"};
+constexpr std::size_t kSwatches = std::size(kNumbers) - 1;
+constexpr float kKeyGap = 4, kLeastSwatch = 14;
+
+float numbers_width(const Ui& ui) {
+  float wide = 0;
+  for (const std::string_view number : kNumbers) wide += ui.width(number, kTextSmall) + 2 * kKeyGap;
+  return wide;
+}
+float caption_width(const Ui& ui, std::string_view caption) {
+  return ui.width(caption, kTextSmall) + 2 * kKeyGap;
+}
+
+}  // namespace
+
+bool shade_key_fits(const Ui& ui, std::string_view caption, float room) {
+  return caption_width(ui, caption) + numbers_width(ui) + kSwatches * kLeastSwatch <= room;
+}
+
+void draw_shade_key(const Ui& ui, std::string_view caption, float x, float y, float room) {
+  constexpr float kGap = kKeyGap, kHigh = 14;
+  const bool one_line = shade_key_fits(ui, caption, room);
+  const float before = one_line ? caption_width(ui, caption) : 0;
+  const float wide = std::clamp((room - before - numbers_width(ui)) / static_cast<float>(kSwatches),
+                                kLeastSwatch, 40.0F);
+  ui.text(x, one_line ? y : y - kShadeKeyLine, caption, kTextSmall, Tone::Ink);
+  x += before;
   for (std::size_t i = 0; i < std::size(kNumbers); ++i) {
     ui.text(x, y, kNumbers[i], kTextSmall, Tone::Ink);
     x += ui.width(kNumbers[i], kTextSmall) + kGap;
