@@ -12,16 +12,34 @@ namespace hs::report {
 namespace {
 
 constexpr double kNothing_mm = 2.5;  // half of what a builder can keep
-constexpr std::string_view kNone = "\u2014";
+constexpr std::string_view kAsGood = "as good for all";
 
-// The worst verdict among the findings of these rules.
-Verdict worst_of(const evaluate::Evaluation& e, std::span<const std::string_view> rules) {
-  Verdict worst = Verdict::Ok;
+// The worst among the findings of these rules; null: all are fine.
+const Finding* worst_of(const evaluate::Evaluation& e, std::span<const std::string_view> rules) {
+  const Finding* worst = nullptr;
   for (const Finding& finding : e.findings) {
+    if (finding.verdict == Verdict::Ok) continue;
     if (std::find(rules.begin(), rules.end(), finding.rule) == rules.end()) continue;
-    if (badness(finding.verdict) > badness(worst)) worst = finding.verdict;
+    const int more = worst ? badness(finding.verdict) - badness(worst->verdict) : 1;
+    if (more > 0 || (more == 0 && finding.margin.value_or(0) < worst->margin.value_or(0))) {
+      worst = &finding;
+    }
   }
   return worst;
+}
+
+// What a height's mark stands for: "2 in too low for Ana"; empty where all is fine.
+std::string trouble(const config::Config& config, const Finding* f, Units units) {
+  if (f == nullptr || !f->measured || !f->limit || !f->margin) return {};
+  const bool down = f->rule == "height.dough_band";  // counts from the elbow down
+  const bool high = (*f->measured > *f->limit) != down;
+  // To what the cook's own line gives it to.
+  const double off_mm = std::abs(*f->margin);
+  const std::string text =
+      (down ? build_height(off_mm, units, true) : plain_length(off_mm, units, true)) +
+      (high ? " too high for " : " too low for ");
+  if (!f->cook) return text + "the cover";
+  return text + config.cooks[*f->cook].name + (f->rule == "height.hand_ceiling" ? "'s hands" : "");
 }
 
 // The oven cook whose hands set the ceiling.
@@ -48,13 +66,14 @@ std::string why_this_high(const config::Config& config, const evaluate::Evaluati
   return config.cooks.size() > 1 ? "the household's best balance" : "the best balance";
 }
 
-// "yours: 1 3/4 in below recommended".
-std::string yours(double mine_mm, const std::optional<double>& best_mm, Units units) {
-  if (!best_mm) return "yours";
-  const double off_mm = mine_mm - *best_mm;
-  if (std::abs(off_mm) < kNothing_mm) return "yours, as recommended";
-  return "yours: " + build_height(std::abs(off_mm), units, true) +
-         (off_mm > 0 ? " above" : " below") + " recommended";
+// "yours: 47 1/4 in, 4 3/4 in above" (the recommended one); empty where nobody could tell the two
+// apart, or nothing is recommended.
+std::string yours(double mine_mm, const std::optional<double>& best_mm, double lift_mm,
+                  Units units) {
+  if (!best_mm || std::abs(mine_mm - *best_mm) < kNothing_mm) return {};
+  return "yours: " + plain_length(mine_mm + lift_mm, units, true) + ", " +
+         build_height(std::abs(mine_mm - *best_mm), units, true) +
+         (mine_mm > *best_mm ? " above" : " below");
 }
 
 // The dough band of each cook holds the recommended counter. Where their bands do not meet, the
@@ -77,7 +96,7 @@ std::string band_text(const std::optional<height::Band>& band, double shown_mm, 
   const std::string text = build_band(lifted, shown_mm, units, true);
   // One height alone is no band.
   if (text.find(" to ") == std::string::npos) return "no room to spare either way";
-  return text + " " + std::string(does);
+  return "or " + text + ": " + std::string(does);
 }
 
 }  // namespace
@@ -137,9 +156,10 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
   Headline h;
   h.id = "oven_counter";
   h.label = masonry ? "Oven floor" : "Oven counter";
-  h.verdict = worst_of(e, kRules);
+  const Finding* worst = worst_of(e, kRules);
+  if (worst) h.verdict = worst->verdict;
   if (!e.used.oven_base_mm || !e.used.oven_floor_mm) {
-    h.value = kNone;
+    h.value = kNoHeight;
     h.note = "nobody works at the oven";
     h.why = "cook.nobody_at_oven";
     h.verdict = Verdict::Unknown;
@@ -148,33 +168,47 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
   const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
   const double lift_mm = masonry ? config.oven.floor_above_base_mm : 0;
   const auto& best_mm = e.recommended.heights.oven_base_mm;
-  double slab_mm = *e.used.oven_base_mm;
-  double shown_mm = slab_mm + lift_mm;
-  if (given_heights(config.station).oven_base || !marked.oven_base_mm) {
-    h.value = plain_length(shown_mm, units, true);
-    h.note = yours(slab_mm, best_mm, units);
+  const double mine_mm = *e.used.oven_base_mm;
+  const bool given = given_heights(config.station).oven_base;
+  if (given) h.yours = yours(mine_mm, best_mm, lift_mm, units);
+  const bool own = !h.yours.empty();
+  double slab_mm = mine_mm;
+  if (!marked.oven_base_mm || (given && !own)) {
+    h.value = plain_length(slab_mm + lift_mm, units, true);
+    h.note = marked.oven_base_mm ? "yours, as recommended" : "yours";
+    h.why = "height.given";
+  } else {
+    slab_mm = *marked.oven_base_mm;
+    h.value = build_height(masonry ? *marked.oven_floor_mm : slab_mm, units, true);
+    h.note = "recommended";
+    h.why = e.recommended.binding.empty() ? "height.compromise" : e.recommended.binding;
+  }
+  if (own) {
     h.why = "height.given";
     // Too low breaks no rule of the hands, and is still no height to build.
     const auto& band = e.recommended.oven_band;
     const bool outside =
-        band && (slab_mm < band->low_mm - kNothing_mm || slab_mm > band->high_mm + kNothing_mm);
+        band && (mine_mm < band->low_mm - kNothing_mm || mine_mm > band->high_mm + kNothing_mm);
     if (outside && badness(h.verdict) < badness(Verdict::Warn)) h.verdict = Verdict::Warn;
-  } else {
-    slab_mm = *marked.oven_base_mm;
-    shown_mm = masonry ? *marked.oven_floor_mm : slab_mm;
-    h.value = build_height(shown_mm, units, true);
-    h.note = "recommended: " + why_this_high(config, e);
-    h.why = e.recommended.binding.empty() ? "height.compromise" : e.recommended.binding;
   }
-  if (masonry) h.note = "slab at " + plain_length(slab_mm, units, true) + "; " + h.note;
+  const std::string wrong = trouble(config, worst, units);
+  if (!wrong.empty()) {
+    h.note += (own ? "; yours " : "; ") + wrong;
+  } else if (own || !given) {
+    h.note += ": " + why_this_high(config, e);
+  }
+  // A narrow card has no room for the slab of a height that is not built.
+  if (masonry && !(own && worst))
+    h.note = "slab at " + plain_length(slab_mm, units, true) + "; " + h.note;
   if (e.existing && e.existing->block_mm >= kNothing_mm) {
     // First, because it is what the builder came for and a narrow card may cut the end.
-    h.note = "block of " + plain_length(slab_mm - e.existing->height_mm, units, true) +
-             " on your cabinet; " + h.note;
+    h.note = (own ? "yours on a block of " : "block of ") +
+             plain_length((own ? mine_mm : slab_mm) - e.existing->height_mm, units, true) +
+             (own ? "; " : " on your cabinet; ") + h.note;
   }
   // A band belongs to the recommendation; beside another height it would be about nothing shown.
   const double best_shown_mm = (marked.oven_base_mm ? *marked.oven_base_mm : slab_mm) + lift_mm;
-  h.band = band_text(e.recommended.oven_band, best_shown_mm, lift_mm, units, "is as good");
+  h.band = band_text(e.recommended.oven_band, best_shown_mm, lift_mm, units, kAsGood);
   return h;
 }
 
@@ -183,29 +217,36 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
   Headline h;
   h.id = "dough_counter";
   h.label = "Dough counter";
-  h.verdict = worst_of(e, kRules);
+  const Finding* worst = worst_of(e, kRules);
+  if (worst) h.verdict = worst->verdict;
   h.why = "height.dough_band";
   if (!e.used.counter_mm) {
-    h.value = kNone;
+    h.value = kNoHeight;
     h.note = "nobody works at the dough";
     h.verdict = Verdict::Unknown;
     return h;
   }
   const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
   double shown_mm = *e.used.counter_mm;
-  if (given_heights(config.station).counter || !marked.counter_mm) {
-    h.value = plain_length(shown_mm, units, true);
-    h.note = yours(shown_mm, e.recommended.heights.counter_mm, units);
+  const bool given = given_heights(config.station).counter;
+  if (given) {
+    h.yours = yours(shown_mm, e.recommended.heights.counter_mm, 0, units);
     h.why = "height.given";
+  }
+  const bool own = !h.yours.empty();
+  if (!marked.counter_mm || (given && !own)) {
+    h.value = plain_length(shown_mm, units, true);
+    h.note = marked.counter_mm ? "yours, as recommended" : "yours";
   } else {
     shown_mm = *marked.counter_mm;
     h.value = build_height(shown_mm, units, true);
-    h.note = config.station.arrangement == config::Arrangement::OneLevel
-                 ? "recommended: one counter for both"
-                 : "recommended";
+    h.note = "recommended";
+    if (config.station.arrangement == config::Arrangement::OneLevel) h.note += ", one for both";
   }
+  const std::string wrong = trouble(config, worst, units);
+  if (!wrong.empty()) h.note += (own ? "; yours " : "; ") + wrong;
   h.band = band_text(e.recommended.dough_band, marked.counter_mm.value_or(shown_mm), 0, units,
-                     everyone_kneads_well(e) ? "is as good" : "suits your cooks best");
+                     everyone_kneads_well(e) ? kAsGood : "suits your cooks as well");
   return h;
 }
 

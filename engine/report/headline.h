@@ -3,12 +3,15 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "engine/config/config.h"
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/summary.h"
 
 namespace hs::report {
+
+inline constexpr std::string_view kNoHeight = "\u2014";  // in place of a height
 
 // Highest that a builder may mark the oven's base: the hands' ceiling with what no hand can tell,
 // the cover's with nothing. nullopt: nothing limits it.

@@ -70,7 +70,7 @@ std::string trial_intro() {
          "shows.";
 }
 
-void put_summary(JsonWriter& out, const Summary& s) {
+void put_summary(JsonWriter& out, const Page& page, const Summary& s) {
   out.key("headlines");
   out.begin_list();
   for (const Headline& h : s.headlines) {
@@ -78,6 +78,7 @@ void put_summary(JsonWriter& out, const Summary& s) {
     put_text(out, "id", h.id);
     put_text(out, "label", h.label);
     put_text(out, "value", h.value);
+    put_text(out, "yours", h.yours);
     put_text(out, "band", h.band);
     put_text(out, "note", h.note);
     put_text(out, "why", h.why);
@@ -85,7 +86,7 @@ void put_summary(JsonWriter& out, const Summary& s) {
     out.end_object();
   }
   out.end_list();
-  put_text(out, "live", s.live);
+  put_text(out, "live", spoken(s));
   out.key("cooks");
   out.begin_list();
   for (const CookLine& cook : s.cooks) {
@@ -102,7 +103,7 @@ void put_summary(JsonWriter& out, const Summary& s) {
   put_text(out, "verdict", verdict_name(s.worst_verdict));
   put_text(out, "rule", s.worst_rule);
   out.end_object();
-  put_text(out, "feet_line", s.feet_line);
+  put_text(out, "feet_line", feet_line(page.evaluation, page.units));
 }
 
 void put_section(JsonWriter& out, const Section& section) {
@@ -211,7 +212,7 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
   JsonWriter out;
   out.begin_object();
   put_text(out, "units", units == Units::Inch ? "inch" : "mm");
-  put_summary(out, s);
+  put_summary(out, page, s);
   out.key("sections");
   out.begin_list();
   for (const Section& section : all) put_section(out, section);

@@ -87,11 +87,10 @@ Table sight_table(const Page& page) {
   for (std::size_t i = 0; i < page.evaluation.cooks.size(); ++i) {
     const evaluate::CookResult& cook = page.evaluation.cooks[i];
     if (!cook.at_oven) continue;
-    const auto& from_mm = cook.full_view.standoff_mm;
     table.rows.push_back({page.cook_name(i), percent(cook.watching.pizza_share),
                           percent(cook.working.pizza_share), percent(cook.watching.floor_share),
                           or_none(page, cook.watching.farthest_mm),
-                          from_mm ? distance(*from_mm, page.units, Round::Up) : "nowhere",
+                          all_seen_from(page.config.view, cook, page.units).value_or("nowhere"),
                           degrees(cook.watching.shallowest_gaze_deg) + " to " +
                               degrees(cook.watching.steepest_gaze_deg)});
   }

@@ -67,6 +67,18 @@ std::string lux(double lx) { return fixed(lx, 0) + " lx"; }
 
 std::string degrees(double deg) { return fixed(deg, 0) + "\u00B0"; }
 
+std::optional<std::string> all_seen_from(const config::View& view, const evaluate::CookResult& cook,
+                                         Units units) {
+  const auto& at_mm = cook.full_view.standoff_mm;
+  if (!at_mm) return {};
+  std::string text = distance(*at_mm, units, Round::Up);
+  // Both may round to the same inch, and "back to where you are" helps nobody.
+  if (*at_mm > view.standoff_mm + 0.05 && text == distance(view.standoff_mm, units)) {
+    text = distance(*at_mm + distance_step_mm(units), units, Round::Up);
+  }
+  return text;
+}
+
 std::string_view steps_back(double mm) {
   constexpr double kStep_mm = 400;
   if (mm <= kStep_mm) return "one step back";

@@ -43,6 +43,11 @@ std::string lux(double lx);
 // "34°".
 std::string degrees(double deg);
 
+// Where this cook sees all of the target: it does show from there, and it reads as farther than the
+// watching distance where it is. nullopt: from nowhere.
+std::optional<std::string> all_seen_from(const config::View& view, const evaluate::CookResult& cook,
+                                         Units units);
+
 // "one step back", "two steps back": our judgement, a step back is up to 400 mm.
 std::string_view steps_back(double mm);
 

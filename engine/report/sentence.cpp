@@ -104,14 +104,7 @@ std::optional<double> further_back_mm(const Context& s) {
 }
 
 Words full_view(const Context& s) {
-  const auto at_mm = further_back_mm(s);
-  if (!at_mm) return {};
-  std::string text = distance(*at_mm, s.units, Round::Up);
-  // Both may round to the same inch, and "back to where you are" helps nobody.
-  if (text == distance(s.config.view.standoff_mm, s.units)) {
-    text = distance(*at_mm + (s.units == Units::Inch ? 25.4 : 10), s.units, Round::Up);
-  }
-  return text;
+  return further_back_mm(s) ? all_seen_from(s.config.view, *s.cook(), s.units) : Words{};
 }
 
 Words bend(const Context& s) {

@@ -27,15 +27,6 @@ Verdict line_verdict(const evaluate::Evaluation& e, std::size_t cook) {
   return worst;
 }
 
-// "step back 7 in to see it all"; rounded so that the whole steps do show it.
-std::string step_back(const config::View& view, const evaluate::CookResult& cook, Units units) {
-  if (!cook.full_view.standoff_mm) return "no step back shows it all";
-  const double further_mm = *cook.full_view.standoff_mm - view.standoff_mm;
-  const double least_mm = units == Units::Inch ? 25.4 : 10;
-  return "step back " + distance(std::max(further_mm, least_mm), units, Round::Up) +
-         " to see it all";
-}
-
 std::string sees(const config::View& view, const evaluate::CookResult& cook, Units units) {
   const evaluate::Seen& seen = cook.watching;
   if (seen.eye.height_mm <= 0) return "sees nothing: the oven's floor is not below the eye";
@@ -57,23 +48,23 @@ std::string sees(const config::View& view, const evaluate::CookResult& cook, Uni
   } else {
     text = "sees " + percent(seen.pizza_share) + " of the pizza";
   }
-  return text + "; " + step_back(view, cook, units);
+  const auto from = all_seen_from(view, cook, units);
+  return text + (from ? "; all of it from " + *from : "; no step back shows it all");
 }
 
-// What is wrong at the dough counter; empty when it suits.
-std::string dough_trouble(const evaluate::CookResult& cook, Units units) {
-  const height::Band& band = cook.prep_band;
-  const double high_by_mm = band.low_mm - cook.prep_offset_mm;
-  const double low_by_mm = cook.prep_offset_mm - band.high_mm;
-  if (cook.prep_verdict == Verdict::Ok) return {};
-  const bool high = high_by_mm > 0;
-  return "dough " + build_height(high ? high_by_mm : low_by_mm, units, true) +
-         (high ? " too high" : " too low");
+// How much the dough counter is too high, or with a minus too low; 0 where it suits.
+double dough_off_mm(const evaluate::CookResult& cook) {
+  if (cook.prep_verdict == Verdict::Ok) return 0;
+  const double offset_mm = cook.prep_offset_mm;
+  return std::clamp(offset_mm, cook.prep_band.low_mm, cook.prep_band.high_mm) - offset_mm;
 }
 
-std::string cook_line(const config::Config& config, const evaluate::CookResult& cook, Units units) {
-  std::string text;
-  const auto add = [&text](const std::string& part) {
+// The parts with the worst first, because a narrow screen shows the first ones only.
+std::string cook_line(const config::Config& config, const evaluate::Evaluation& e,
+                      const evaluate::CookResult& cook, Units units) {
+  std::string all[4];  // by verdict
+  const auto add = [&all](Verdict verdict, const std::string& part) {
+    std::string& text = all[badness(verdict)];
     if (part.empty()) return;
     if (!text.empty()) text += "; ";
     text += part;
@@ -82,24 +73,43 @@ std::string cook_line(const config::Config& config, const evaluate::CookResult& 
     const double over_mm = cook.hand_above_elbow_mm - height::kHandAboveElbow_mm;
     // Nearer than a builder can keep is at the ceiling, not over it, as the rule itself has it.
     if (over_mm > height::kHandTolerance_mm) {
-      add("oven " + plain_length(over_mm, units, true) + " too high for the hands");
+      add(Verdict::Fail, "oven " + plain_length(over_mm, units, true) + " too high for the hands");
     }
-    add(sees(config.view, cook, units));
+    // As the rule has it: less than half is too little to bake by.
+    add(cook.watching.target_seen          ? Verdict::Ok
+        : cook.watching.pizza_share >= 0.5 ? Verdict::Warn
+                                           : Verdict::Fail,
+        sees(config.view, cook, units));
     const double linger_mm = cook.heat.linger_standoff_mm;
     if (config.view.standoff_mm < linger_mm) {
-      add("too hot to linger nearer than " + distance(linger_mm, units, Round::Up));
+      add(Verdict::Warn, "too hot to linger nearer than " + distance(linger_mm, units, Round::Up));
     }
   }
   if (cook.young_child) {
     if (cook.table_mm) {
-      add("own table " + build_height(*cook.table_mm, units, true) +
-          (units == Units::Inch ? " high, 3 ft from the oven" : " high, 0.9 m from the oven"));
+      std::string table = "own table " + build_height(*cook.table_mm, units, true) + " high";
+      if (e.used.oven_base_mm) {
+        table += units == Units::Inch ? ", 3 ft from the oven" : ", 0.9 m from the oven";
+      }
+      add(Verdict::Ok, table);
     } else {
-      add("keep 3 ft (0.9 m) from the hot oven");
+      add(Verdict::Warn, "keep 3 ft (0.9 m) from the hot oven");
     }
   } else if (cook.at_prep) {
-    const std::string trouble = dough_trouble(cook, units);
-    add(trouble.empty() && !cook.at_oven ? "the dough counter suits" : trouble);
+    const double off_mm = dough_off_mm(cook);
+    if (off_mm != 0) {
+      // In a chair it is where the knees fit that counts, and there is nothing between.
+      add(cook.body.seated ? Verdict::Fail : cook.prep_verdict,
+          "dough " + build_height(std::abs(off_mm), units, true) +
+              (off_mm > 0 ? " too high" : " too low"));
+    } else if (!cook.at_oven) {
+      add(Verdict::Ok, "the dough counter suits");
+    }
+  }
+  std::string text;
+  for (int n = 3; n >= 0; --n) {
+    if (!text.empty() && !all[n].empty()) text += "; ";
+    text += all[n];
   }
   return text.empty() ? "has no place to work yet" : text;
 }
@@ -127,10 +137,14 @@ bool grave(const Finding& finding) {
 }
 
 // What fails and could hurt, what nobody knows and could hurt, then the rest in the order of harm:
-// a clearance nobody has read up stands before a counter that strains a back.
+// a clearance nobody has read up stands before a counter that strains a back. Where no oven stands
+// only what is about somebody counts: nobody bakes beside its clearances.
 const Finding* worst_finding(const evaluate::Evaluation& e) {
   const auto first = [&e](auto&& is) -> const Finding* {
-    const auto it = std::find_if(e.findings.begin(), e.findings.end(), is);
+    const bool oven = e.used.oven_base_mm.has_value();
+    const auto it = std::find_if(e.findings.begin(), e.findings.end(), [&](const Finding& finding) {
+      return (oven || finding.cook) && is(finding);
+    });
     return it == e.findings.end() ? nullptr : &*it;
   };
   for (const Verdict verdict : {Verdict::Fail, Verdict::Unknown}) {
@@ -169,6 +183,19 @@ std::string from_edge(double mm, Units units) {
          (mm > 0 ? " from the counter's edge" : " under the counter's edge");
 }
 
+}  // namespace
+
+Summary summary(const config::Config& config, const evaluate::Evaluation& e, Units units) {
+  Summary s;
+  s.headlines = {oven_headline(config, e, units), dough_headline(config, e, units)};
+  for (std::size_t i = 0; i < e.cooks.size(); ++i) {
+    s.cooks.push_back(
+        {config.cooks[i].name, cook_line(config, e, e.cooks[i], units), line_verdict(e, i)});
+  }
+  add_worst(config, e, units, s);
+  return s;
+}
+
 // Where the toes are at the distance in use, which is what the section draws, and the line that is
 // recommended where that is another one.
 std::string feet_line(const evaluate::Evaluation& e, Units units) {
@@ -179,24 +206,13 @@ std::string feet_line(const evaluate::Evaluation& e, Units units) {
   return "Toes " + used + " as you stand now; the recommended line is " + recommended;
 }
 
-// Two sentences without typographic marks, for a screen reader.
-std::string live(const config::Config& config, const evaluate::Evaluation& e, Units units,
-                 const Summary& summary) {
-  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
-  const bool masonry = config::is_masonry(config.oven.kind);
-  const auto spoken = [&](bool as_given, const std::optional<double>& used_mm,
-                          const std::optional<double>& marked_at_mm) {
-    if (!used_mm) return std::string("none");
-    return as_given || !marked_at_mm ? plain_length(*used_mm, units, false)
-                                     : build_height(*marked_at_mm, units, false);
-  };
-  const Given given = given_heights(config.station);
-  const auto& used_mm = masonry ? e.used.oven_floor_mm : e.used.oven_base_mm;
-  const auto& at_mm = masonry ? marked.oven_floor_mm : marked.oven_base_mm;
-  std::string text = masonry ? "Oven floor " : "Oven counter ";
-  text += spoken(given.oven_base, used_mm, at_mm);
-  text += ", dough counter ";
-  text += spoken(given.counter, e.used.counter_mm, marked.counter_mm);
+std::string spoken(const Summary& summary) {
+  std::string text;
+  for (const Headline& h : summary.headlines) {
+    text += text.empty() ? h.label : ", " + lower_first(h.label);
+    text += " " + (h.value == kNoHeight ? "none" : plain_marks(h.value));
+    if (!h.yours.empty()) text += ", " + plain_marks(h.yours);
+  }
   text += ". ";
   for (std::size_t i = 0; i < summary.cooks.size(); ++i) {
     const std::string line = plain_marks(summary.cooks[i].line);
@@ -204,21 +220,6 @@ std::string live(const config::Config& config, const evaluate::Evaluation& e, Un
     text += (line.starts_with("sees") ? " " : ": ") + line;
   }
   return text + ".";
-}
-
-}  // namespace
-
-Summary summary(const config::Config& config, const evaluate::Evaluation& e, Units units) {
-  Summary s;
-  s.headlines = {oven_headline(config, e, units), dough_headline(config, e, units)};
-  for (std::size_t i = 0; i < e.cooks.size(); ++i) {
-    s.cooks.push_back(
-        {config.cooks[i].name, cook_line(config, e.cooks[i], units), line_verdict(e, i)});
-  }
-  add_worst(config, e, units, s);
-  s.feet_line = feet_line(e, units);
-  s.live = live(config, e, units, s);
-  return s;
 }
 
 }  // namespace hs::report

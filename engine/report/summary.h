@@ -22,16 +22,18 @@ std::string plain_length(double mm, Units units, bool pretty);
 struct Headline {
   std::string_view id;   // "oven_counter" or "dough_counter"
   std::string label;     // "Oven counter", "Dough counter"; "Oven floor" for masonry
-  std::string value;     // "42 1/2 in"; a dash when there is none
-  std::string band;      // "41 3/4 to 42 1/2 in is as good"; empty: none
-  std::string note;      // "recommended", or "yours: 1 3/4 in below recommended"
+  std::string value;     // "42 1/2 in", the recommended height; a dash when there is none
+  std::string yours;     // "yours: 47 1/4 in, 4 3/4 in above"; empty: as recommended, or not given
+  std::string band;      // "or 41 3/4 to 42 1/2 in: as good for all"; empty: none
+  std::string note;      // "recommended: the best balance", "recommended; 2 in too low for Ana"
   std::string_view why;  // rule id
-  Verdict verdict = Verdict::Ok;
+  Verdict verdict = Verdict::Ok;  // of yours, where there is one
 };
 
 struct CookLine {
   std::string name;
-  std::string line;  // "sees 76 % of the pizza; step back 7 in to see it all"
+  std::string
+      line;  // worst first: "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in"
   Verdict verdict = Verdict::Ok;
 };
 
@@ -41,11 +43,15 @@ struct Summary {
   std::string worst;  // the one worst caution, a sentence
   Verdict worst_verdict = Verdict::Ok;
   std::string_view worst_rule;
-  std::string feet_line;  // "Toes 18 in from the counter's edge"
-  std::string live;       // all of it in two sentences, for a screen reader
 };
 
 Summary summary(const config::Config& config, const evaluate::Evaluation& evaluation, Units units);
+
+// What only the document says, so that the first picture does not wait for its code. Where the toes
+// are, "Toes 18 in from the counter's edge"; empty with nobody at the oven.
+std::string feet_line(const evaluate::Evaluation& evaluation, Units units);
+// The summary in two sentences without typographic marks, for a screen reader.
+std::string spoken(const Summary& summary);
 
 // One finding in plain words with its numbers; ends in a full stop.
 std::string sentence(const Finding& finding, const config::Config& config,

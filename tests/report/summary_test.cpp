@@ -4,6 +4,7 @@
 
 #include "catch_amalgamated.hpp"
 #include "engine/report/headline.h"
+#include "engine/report/phrases.h"
 #include "tests/report/hand_built.h"
 
 using namespace hs;
@@ -25,7 +26,8 @@ TEST_CASE("the two heights come first, each with its band and reason", "[report]
   CHECK(s.headlines[0].id == "oven_counter");
   CHECK(s.headlines[0].label == "Oven counter");
   CHECK(s.headlines[0].value == "42\u00BC in");
-  CHECK(s.headlines[0].band == "41\u00BD to 42\u00BC in is as good");
+  CHECK(s.headlines[0].band == "or 41\u00BD to 42\u00BC in: as good for all");
+  CHECK(s.headlines[0].yours.empty());
   CHECK(s.headlines[0].note == "recommended: as high as Ana's hands allow");
   CHECK(s.headlines[0].why == "height.hand_ceiling");
   CHECK(s.headlines[0].verdict == Verdict::Ok);
@@ -35,7 +37,7 @@ TEST_CASE("the two heights come first, each with its band and reason", "[report]
   CHECK(s.headlines[1].verdict == Verdict::Warn);
   const Summary metric = built(Units::Millimetre);
   CHECK(metric.headlines[0].value == "1075 mm");
-  CHECK(metric.headlines[0].band == "1055 to 1075 mm is as good");
+  CHECK(metric.headlines[0].band == "or 1055 to 1075 mm: as good for all");
   CHECK(metric.headlines[1].value == "910 mm");
 }
 
@@ -43,7 +45,7 @@ TEST_CASE("each cook has one line", "[report][summary]") {
   const Summary s = built(Units::Inch);
   REQUIRE(s.cooks.size() == 2);
   CHECK(s.cooks[0].name == "Ana");
-  CHECK(s.cooks[0].line == "sees 76 % of the pizza; step back 7 in to see it all");
+  CHECK(s.cooks[0].line == "sees 76 % of the pizza; all of it from 35 in");
   CHECK(s.cooks[0].verdict == Verdict::Warn);
   CHECK(s.cooks[1].line == "dough 2 in too high");
   CHECK(s.cooks[1].verdict == Verdict::Warn);
@@ -103,14 +105,22 @@ TEST_CASE("a person's own height is told against the recommendation", "[report][
   e.used.oven_base_mm = 1120;
   e.used.oven_floor_mm = 1270;
   const auto headline = report::oven_headline(config, e, Units::Inch);
-  CHECK(headline.value == "44\u215B in");
-  CHECK(headline.note == "yours: 1\u00BE in above recommended");
+  // The figure that is read from afar stays the recommended one.
+  CHECK(headline.value == "42\u00BC in");
+  CHECK(headline.yours == "yours: 44\u215B in, 1\u00BE in above");
+  CHECK(headline.note == "recommended: as high as Ana's hands allow");
   CHECK(headline.why == "height.given");
-  CHECK(headline.band == "41\u00BD to 42\u00BC in is as good");
+  CHECK(headline.band == "or 41\u00BD to 42\u00BC in: as good for all");
+  CHECK(report::spoken(report::summary(config, e, Units::Inch))
+            .starts_with("Oven counter 42 1/4 in, yours: 44 1/8 in, 1 3/4 in above, "
+                         "dough counter 35 3/4 in. "));
   config.station.oven_base_height_mm = 1075;
   e.used.oven_base_mm = 1075;
   e.used.oven_floor_mm = 1225;
-  CHECK(report::oven_headline(config, e, Units::Inch).note == "yours, as recommended");
+  const auto same = report::oven_headline(config, e, Units::Inch);
+  CHECK(same.yours.empty());
+  CHECK(same.note == "yours, as recommended");
+  CHECK(same.value == "42\u2075\u2044\u2081\u2086 in");
 }
 
 TEST_CASE("a masonry oven is told by its floor, the slab in the note", "[report][summary]") {
@@ -121,7 +131,7 @@ TEST_CASE("a masonry oven is told by its floor, the slab in the note", "[report]
   CHECK(headline.label == "Oven floor");
   CHECK(headline.value == "1225 mm");
   CHECK(headline.note == "slab at 1075 mm; recommended: as high as Ana's hands allow");
-  CHECK(headline.band == "1205 to 1225 mm is as good");
+  CHECK(headline.band == "or 1205 to 1225 mm: as good for all");
 }
 
 TEST_CASE("marks pass the hands' ceiling by 3 mm at most and a cover's by nothing",
@@ -205,20 +215,21 @@ TEST_CASE("with nobody at the oven there is a dash and a reason", "[report][summ
   const Summary s = report::summary(config, e, Units::Inch);
   CHECK(s.headlines[0].value == "\u2014");
   CHECK(s.headlines[0].why == "cook.nobody_at_oven");
-  CHECK(s.feet_line.empty());
+  CHECK(report::feet_line(e, Units::Inch).empty());
+  CHECK(report::spoken(s).starts_with("Oven counter none, dough counter 35 3/4 in. "));
 }
 
 TEST_CASE("the feet line is measured from the counter's edge", "[report][summary]") {
   // In use 490 mm, which the section draws; recommended 670 mm.
-  CHECK(built(Units::Inch).feet_line ==
-        "Toes 19 in from the counter's edge as you stand now; the recommended line is 26 in from "
-        "the counter's edge");
   const config::Config config = test::hand_built_config();
   evaluate::Evaluation e = test::hand_built_evaluation(config);
+  CHECK(report::feet_line(e, Units::Inch) ==
+        "Toes 19 in from the counter's edge as you stand now; the recommended line is 26 in from "
+        "the counter's edge");
   const auto line = [&](double used_mm, double recommended_mm) {
     e.feet_line_mm = used_mm;
     e.recommended.feet_line_mm = recommended_mm;
-    return report::summary(config, e, Units::Millimetre).feet_line;
+    return report::feet_line(e, Units::Millimetre);
   };
   CHECK(line(490, 490) == "Toes 490 mm from the counter's edge");
   CHECK(line(-60, -60) == "Toes 60 mm under the counter's edge");
@@ -227,7 +238,72 @@ TEST_CASE("the feet line is measured from the counter's edge", "[report][summary
 
 TEST_CASE("what is read aloud has no typographic fractions", "[report][summary]") {
   CHECK(
-      built(Units::Inch).live ==
-      "Oven counter 42 1/4 in, dough counter 35 3/4 in. Ana sees 76 % of the pizza; step back 7 in "
-      "to see it all; Ben: dough 2 in too high.");
+      report::spoken(built(Units::Inch)) ==
+      "Oven counter 42 1/4 in, dough counter 35 3/4 in. Ana sees 76 % of the pizza; all of it from "
+      "35 in; Ben: dough 2 in too high.");
+}
+
+TEST_CASE("a height that is not good says for whom, and by how much", "[report][summary]") {
+  config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  const auto dough = [&] { return report::dough_headline(config, e, Units::Inch).note; };
+  e.findings = {{"height.dough_band", Verdict::Warn, 0, 40, 100, -25.4, {}},
+                {"height.dough_band", Verdict::Fail, 1, 40, 100, -50.8, {}},
+                {"height.dough_band", Verdict::Fail, 0, 300, 200, -76.2, {}}};
+  CHECK(dough() == "recommended; 3 in too low for Ana");
+  e.findings.pop_back();
+  // Less below the elbow than the band asks for is too high a counter.
+  CHECK(dough() == "recommended; 2 in too high for Ben");
+  e.findings = {{"reach.seated_counter", Verdict::Fail, 1, 900, 860, -40, {}}};
+  CHECK(report::dough_headline(config, e, Units::Millimetre).note ==
+        "recommended; 40 mm too high for Ben");
+
+  const auto oven = [&] { return report::oven_headline(config, e, Units::Millimetre).note; };
+  e.findings = {{"height.hand_ceiling", Verdict::Fail, 0, 1275, 1225, -50, {}}};
+  CHECK(oven() == "recommended; 50 mm too high for Ana's hands");
+  e.findings = {{"height.cover_ceiling", Verdict::Fail, {}, 1075, 1000, -75, {}}};
+  CHECK(oven() == "recommended; 75 mm too high for the cover");
+  config.station.oven_base_height_mm = 1120;
+  e.used.oven_base_mm = 1120;
+  e.used.oven_floor_mm = 1270;
+  e.findings = {{"height.hand_ceiling", Verdict::Fail, 0, 1270, 1225, -45, {}}};
+  CHECK(oven() == "recommended; yours 45 mm too high for Ana's hands");
+}
+
+TEST_CASE("a cook's line has the worst first", "[report][summary]") {
+  const config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.cooks[0].at_prep = true;
+  e.cooks[0].prep_band = {100, 200};
+  e.cooks[0].prep_offset_mm = 250.8;
+  e.cooks[0].prep_verdict = Verdict::Fail;
+  const auto line = [&] { return report::summary(config, e, Units::Inch).cooks[0].line; };
+  CHECK(line() == "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in");
+  e.cooks[0].prep_verdict = Verdict::Warn;
+  CHECK(line() == "sees 76 % of the pizza; all of it from 35 in; dough 2 in too low");
+  // In a chair knees fit under it or they do not.
+  e.cooks[0].body.seated = true;
+  CHECK(line() == "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in");
+}
+
+TEST_CASE("where no oven stands nobody is warned of it", "[report][summary]") {
+  const config::Config config = test::hand_built_config();
+  evaluate::Evaluation e = test::hand_built_evaluation(config);
+  e.findings = {{"clearance.side", Verdict::Fail, {}, 200, 300, -100, "on the left"},
+                {"height.dough_band", Verdict::Warn, 1, 40, 100, -60, {}}};
+  CHECK(report::summary(config, e, Units::Inch).worst_rule == "clearance.side");
+  e.used.oven_base_mm.reset();
+  CHECK(report::summary(config, e, Units::Inch).worst_rule == "height.dough_band");
+}
+
+TEST_CASE("where it is all seen from reads as farther than where it is not", "[report][phrases]") {
+  const config::Config config = test::hand_built_config();
+  evaluate::CookResult cook;
+  CHECK_FALSE(report::all_seen_from(config.view, cook, Units::Inch).has_value());
+  REQUIRE(config.view.standoff_mm == 700);
+  cook.full_view.standoff_mm = 705;  // 27.8 in, and 700 mm reads as 28 in
+  CHECK(report::all_seen_from(config.view, cook, Units::Inch) == "29 in");
+  CHECK(report::all_seen_from(config.view, cook, Units::Millimetre) == "710 mm");
+  cook.full_view.standoff_mm = 600;  // nearer: seen already
+  CHECK(report::all_seen_from(config.view, cook, Units::Inch) == "24 in");
 }

@@ -29,14 +29,15 @@ void draw_figure(const Ui& ui, float x, float y, std::string_view value, float s
   }
 }
 
-// The band with what it does, or the heights alone where that is too long.
-std::string_view fitting_band(const Ui& ui, std::string_view band, float room) {
-  if (ui.width(band, kSmallest) <= room) return band;
-  for (const std::string_view unit : {" in ", " mm "}) {
-    const std::size_t at = band.rfind(unit);
-    if (at != std::string_view::npos) return band.substr(0, at + unit.size() - 1);
+// As many whole parts as there is room for: half a clause tells nobody what is wrong.
+std::string_view whole_parts(const Ui& ui, std::string_view text, std::string_view between,
+                             float size, float room, bool heavy = false) {
+  while (ui.width(text, size, heavy) > room) {
+    const std::size_t at = text.rfind(between);
+    if (at == std::string_view::npos) break;
+    text = text.substr(0, at);
   }
-  return band;
+  return text;
 }
 
 }  // namespace
@@ -47,7 +48,9 @@ void draw_headlines(Ui& ui, const Layout& layout, const Station& station, Intent
     const report::Headline& h = headlines[i];
     const Rect& r = layout.headlines[i];
     const std::string id = "action:why." + std::string(h.id);
-    const std::string label = h.label + " " + h.value + ", " + h.note + ". Why?";
+    const bool own = !h.yours.empty();
+    const std::string label =
+        h.label + " " + h.value + ", " + h.yours + (own ? ", " : "") + h.note + ". Why?";
     const Touch touch = ui.target(id, label, r);
     if (touch.pressed) intents.push_back({Ask::Sheet, sheet_of(h.why), 0});
     ui.fill(r, touch.held ? Tone::ControlOn : Tone::Card);
@@ -63,22 +66,29 @@ void draw_headlines(Ui& ui, const Layout& layout, const Station& station, Intent
     const float top = r.y + 1.5F * kUnit;
     const float label_size = ui.fitted(h.label, small + 1, kSmallest, room - 24, true);
     ui.text(x, top + line / 2, h.label, label_size, Tone::Ink, true, Side::Left, room - 22);
-    ui.badge(r.right() - pad - 4, top + line / 2 + 2, 9, h.verdict);
-    // The band on its own line, the note on one or two under it; the figures of both
-    // headlines stand on one line.
-    const float note_lines = ui.width(h.note, small) <= room ? 1.0F : 2.0F;
+    if (!own) ui.badge(r.right() - pad - 4, top + line / 2 + 2, 9, h.verdict);
+    // The band or the person's own height on its own line, the note on what is left under it; the
+    // figures of both headlines stand on one line.
     const float figure_y = top + line + layout.headline_text * 0.53F;
     draw_figure(ui, x, figure_y, h.value, layout.headline_text, room);
     float y = top + line + layout.headline_text * 1.08F + 1;
-    if (!h.band.empty()) {
-      const std::string_view band = fitting_band(ui, h.band, room);
+    if (own) {
+      // The verdict is on the person's own height, not on the recommended one over it.
+      ui.badge(x + 7, y + line / 2, 7, h.verdict);
+      const std::string_view yours = whole_parts(ui, h.yours, ", ", small, room - 18, true);
+      ui.text(x + 18, y + line / 2, yours, small, Tone::Ink, true, Side::Left, room - 17);
+      y += line;
+    } else if (!h.band.empty()) {
+      const std::string_view band = whole_parts(ui, h.band, ": ", kSmallest, room);
       const float size = ui.fitted(band, small, kSmallest, room, false);
       ui.text(x, y + line / 2, band, size, Tone::Ink, false, Side::Left, room + 1);
       y += line;
     }
     if (!h.note.empty()) {
-      const Rect box{x, y, room, note_lines * line};
-      ui.paragraph(box, h.note, small, kSmallest, 2, Tone::InkSoft);
+      const int most = std::max(1, static_cast<int>((r.bottom() - y) / line));
+      const bool one = most == 1 || ui.width(h.note, small) <= room;
+      const Rect box{x, y, room, (one ? 1 : 2) * line};
+      ui.paragraph(box, h.note, small, kSmallest, std::min(most, 2), Tone::InkSoft);
     }
   }
 }
@@ -147,8 +157,15 @@ void draw_lines(Ui& ui, const Layout& layout, const Station& station, const View
     ui.text(r.x + 24, y, cook.name, size, Tone::Ink, true, Side::Left, names + 1);
     const float x = r.x + 24 + names + 8;
     const float room = r.right() - x;
-    const float fit = ui.fitted(cook.line, size, 12, room, false);
-    ui.text(x, y, cook.line, fit, Tone::Ink, false, Side::Left, room + 1);
+    constexpr float kLeast = 12;
+    constexpr std::string_view kMore = "; more";
+    std::string line(whole_parts(ui, cook.line, "; ", kLeast, room));
+    if (line.size() < cook.line.size()) {
+      line = whole_parts(ui, line, "; ", kLeast, room - ui.width(kMore, kLeast));
+      line += kMore;
+    }
+    const float fit = ui.fitted(line, size, kLeast, room, false);
+    ui.text(x, y, line, fit, Tone::Ink, false, Side::Left, room + 1);
     if (order[i] == view.person && cooks.size() > 1) {
       ui.line(r.x + 24, y + size * 0.62F, r.x + 24 + ui.width(cook.name, size, true),
               y + size * 0.62F, Tone::Sightline, 2);

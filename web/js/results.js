@@ -19,13 +19,15 @@ function setWhy(button, rule, of) {
 
 function headlines(page, openRule) {
   syncList(find('headlines'), page.headlines, () => el('div', { class: 'card' },
-    el('h3', { class: 'name' }), el('p', { class: 'figure' }), el('p'), el('p', { class: 'soft' }),
+    el('h3', { class: 'name' }), el('p', { class: 'figure' }), el('p'), el('p'), el('p', { class: 'soft' }),
     el('div', { class: 'row' }, verdictMark(), whyButton(openRule))),
   (card, headline) => {
-    const [name, figure, band, note, row] = card.children;
+    const [name, figure, yours, band, note, row] = card.children;
     card.dataset.id = headline.id;
     setText(name, headline.label);
     setText(figure, headline.value);
+    setText(yours, headline.yours);
+    setHidden(yours, !headline.yours);
     setText(band, headline.band);
     setText(note, headline.note);
     setVerdict(row.firstElementChild, headline.verdict);

@@ -19,8 +19,8 @@ for (const device of [devices.phone, devices.desktop]) {
       assert.ok(!await page.locator('#canvas').isVisible());
       const told = await fromDesk(page, 'page_json');
       const text = await page.locator('#panels').evaluate((element) => element.textContent);
-      for (const { label, value, band, note } of told.headlines) {
-        for (const part of [label, value, band, note]) assert.ok(text.includes(part), part);
+      for (const { label, value, yours, band, note } of told.headlines) {
+        for (const part of [label, value, yours, band, note]) assert.ok(text.includes(part), part);
       }
       for (const { name, line } of told.cooks) assert.ok(text.includes(`${name}: ${line}`), name);
       assert.ok(text.includes(told.worst.text));
