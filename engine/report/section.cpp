@@ -212,14 +212,12 @@ void draw_cover(Drawing& d, const Scene& s, const SectionView& view, const Box& 
          "cover", Align::Right);
 }
 
-// A short edge that nobody has given a distance for: two dashes with a question mark between.
-void draw_unknown_edge(Drawing& d, Spot middle, bool upright, double text_mm) {
-  const double gap = (upright ? 0.55 : 0.4) * text_mm, end = gap + 0.45 * text_mm;
+// An upright edge that nobody has given a distance for: two dashes with a question mark between.
+void draw_unknown_edge(Drawing& d, Spot middle, double text_mm) {
+  const double gap = 0.55 * text_mm, end = gap + 0.45 * text_mm;
   for (const double way : {-1.0, 1.0}) {
-    const Spot from{middle.x_mm + (upright ? 0 : way * gap),
-                    middle.y_mm + (upright ? way * gap : 0)};
-    const Spot to{middle.x_mm + (upright ? 0 : way * end), middle.y_mm + (upright ? way * end : 0)};
-    d.line(Role::Dimension, from, to, Weight::Normal, true);
+    d.line(Role::Dimension, {middle.x_mm, middle.y_mm + way * gap},
+           {middle.x_mm, middle.y_mm + way * end}, Weight::Normal, true);
   }
   d.text(Role::Label, middle, "?", Align::Centre);
 }
@@ -242,15 +240,16 @@ void draw_free_room(Drawing& d, const Scene& s, const SectionView& view, const B
   if (before && *before > kSame_mm && -*before >= box.left_mm) {
     d.line(Role::Dimension, {left, base}, {left, top}, Weight::Normal, true);
   }
-  // Beside the flue, wherever that stands, and clear of the line of the oven's floor.
+  // Beside the flue, wherever that stands, and clear of the question behind the oven.
   if (!above) {
     const bool flue_behind = !s.cut.flue.empty() && s.cut.flue[0].x_mm > depth / 2;
     const double y = std::min(body_top + 0.6 * view.text_mm, box.top_mm - 0.5 * view.text_mm);
-    draw_unknown_edge(d, {(flue_behind ? 0.3 : 0.65) * depth, y}, false, view.text_mm);
+    const double x = std::min((flue_behind ? 0.3 : 0.65) * depth, depth - 2.5 * view.text_mm);
+    d.text(Role::Label, {x, y}, "free room?", Align::Centre);
   }
   if (!behind) {
     const double x = std::min(depth + 0.6 * view.text_mm, box.right_mm - 0.3 * view.text_mm);
-    draw_unknown_edge(d, {x, body_top - 0.2 * s.config.oven.height_mm}, true, view.text_mm);
+    draw_unknown_edge(d, {x, body_top - 0.2 * s.config.oven.height_mm}, view.text_mm);
   }
 }
 
@@ -331,59 +330,72 @@ void draw_heat(Drawing& d, const Scene& s, const evaluate::CookHeat& heat, const
                const Box& box) {
   const double x = -heat.linger_standoff_mm;
   if (x <= box.left_mm) return;
-  const double top_mm =
-      std::min(s.figure.eye.y_mm + 2.4 * view.text_mm, box.top_mm - 1.4 * view.text_mm);
-  d.line(Role::HeatLimit, {x, s.figure.eye.y_mm - 2.4 * view.text_mm}, {x, top_mm}, Weight::Normal,
-         true);
+  const double eye = s.figure.eye.y_mm, line = view.text_mm;
+  const double cover_mm = s.config.site.cover_height_mm.value_or(0);
+  const double ceiling = cover_mm > eye ? std::min(cover_mm, box.top_mm) : box.top_mm;
+  // Two short rows where they stand over the head, clear of a flue; one where only that does, or
+  // beside the head.
+  const double two_mm = std::min(eye + 2.4 * line, ceiling - 2.2 * line);
+  const double one_mm = std::min(eye + 2.4 * line, ceiling - 1.2 * line);
+  const bool two = two_mm > s.figure.top_mm;
+  const double top_mm = two ? two_mm : one_mm;
+  d.line(Role::HeatLimit, {x, eye - 2.4 * line}, {x, top_mm}, Weight::Normal, true);
   // On a full sheet the sight line's words stand there; its key says what the mark is.
-  if (!view.names) {
-    d.text(Role::HeatLimit, {x, top_mm + 0.6 * view.text_mm}, "too hot to linger", Align::Left);
+  if (view.keyed) return;
+  Spot at{x, top_mm + 0.6 * line};
+  if (!two && !view.stacked) {
+    d.text(Role::HeatLimit, at, "too hot to linger");
+    return;
   }
+  const bool over = top_mm > s.figure.top_mm;
+  if (over) at.x_mm = std::max(x, box.left_mm + 2.4 * line);
+  const Align align = over ? Align::Centre : Align::Left;
+  if (two) {
+    d.text(Role::HeatLimit, at, "to linger", align);
+    at.y_mm += line;
+  }
+  d.text(Role::HeatLimit, at, "too hot", align);
 }
 
-// The tape on the ground and its distance from the counter's edge.
+// The tape on the ground and its distance from the counter's edge, which is not the eye's from the
+// mouth.
 void draw_feet(Drawing& d, const Scene& s, const SectionView& view) {
   const double feet_mm = s.front_mm - s.figure.toes_mm;
   const double line = -0.24 * kGround_mm;
-  const Spot words{(s.front_mm + s.figure.toes_mm) / 2, line - 0.55 * view.text_mm};
+  const double words_mm = line - 0.48 * view.text_mm;
   d.line(Role::Feet, {s.figure.toes_mm, 30}, {s.figure.toes_mm, -kGround_mm + 20}, Weight::Heavy);
   if (feet_mm <= 0) {
-    d.text(Role::Label, {s.figure.toes_mm - 0.4 * view.text_mm, words.y_mm}, "under the counter",
+    d.text(Role::Label, {s.figure.toes_mm - 0.4 * view.text_mm, words_mm}, "toes under counter",
            Align::Right);
     return;
   }
-  d.line(Role::Dimension, {s.front_mm, 0}, {s.front_mm, 1.6 * line}, Weight::Thin);
+  d.line(Role::Dimension, {s.front_mm, 0}, {s.front_mm, 1.15 * line}, Weight::Thin);
   d.dimension({s.figure.toes_mm, line}, {s.front_mm, line}, "");
-  const std::string text = distance(feet_mm, view.units);
-  // A character is about half a line wide. Where the gap is narrower the words stand before it.
-  const double wide_mm = (0.48 * static_cast<double>(text.size()) + 0.5) * view.text_mm;
-  if (feet_mm < wide_mm) {
-    d.text(Role::Label, {s.figure.toes_mm - 0.4 * view.text_mm, words.y_mm}, text, Align::Right);
-  } else {
-    d.text(Role::Label, words, text, Align::Centre);
-  }
+  // From the tape on, under the gap and whatever stands behind it.
+  d.text(Role::Label, {s.figure.toes_mm + 0.4 * view.text_mm, words_mm},
+         distance(feet_mm, view.units) + " toes to edge");
 }
 
 // A height to build to: its line, its arrow from the ground, its label beside.
 struct Level {
   double height_mm = 0;
   double from_x_mm = 0;
-  std::string text;
+  std::string text, name;
   double label_y_mm = 0;
 };
 
-std::vector<Level> levels_of(const Scene& s, Units units, bool names) {
+std::vector<Level> levels_of(const Scene& s, Units units) {
   std::vector<Level> levels;
   const evaluate::Heights shown = shown_heights(s.config, s.evaluation, units);
   const auto add = [&](double height_mm, double shown_mm, double from_x_mm, const char* name) {
-    std::string text = plain_length(shown_mm, units, true);
-    if (names) text += std::string(" ") + name;
-    levels.push_back({height_mm, from_x_mm, std::move(text), 0});
+    levels.push_back({height_mm, from_x_mm, plain_length(shown_mm, units, true), name, 0});
   };
   const bool same =
       s.oven_base_mm && s.counter_mm && std::abs(*s.oven_base_mm - *s.counter_mm) <= kSame_mm;
   if (s.counter_mm && !same) {
-    add(*s.counter_mm, *shown.counter_mm, s.prep_back_mm, "dough counter");
+    // Where it stands beside the oven's own stand it is drawn through that.
+    add(*s.counter_mm, *shown.counter_mm, s.prep_back_mm,
+        s.oven_base_mm && !one_cabinet(s) ? "dough, beside" : "dough counter");
   }
   if (s.oven_base_mm && *s.oven_base_mm > 0) {
     add(*s.oven_base_mm, *shown.oven_base_mm, s.back_mm,
@@ -403,12 +415,12 @@ std::vector<Level> levels_of(const Scene& s, Units units, bool names) {
   return levels;
 }
 
-// Labels at their levels, pushed apart to a line's height around the middle of each crowd.
-void spread(std::vector<Level>& levels, double text_mm) {
+// Labels at their levels, pushed apart to a label's height around the middle of each crowd.
+void spread(std::vector<Level>& levels, double high_mm) {
   for (Level& level : levels) level.label_y_mm = level.height_mm;
   for (int pass = 0; pass < 20; ++pass) {
     for (std::size_t i = 0; i + 1 < levels.size(); ++i) {
-      const double lap = text_mm - (levels[i + 1].label_y_mm - levels[i].label_y_mm);
+      const double lap = high_mm - (levels[i + 1].label_y_mm - levels[i].label_y_mm);
       if (lap <= 0) continue;
       levels[i].label_y_mm -= lap / 2;
       levels[i + 1].label_y_mm += lap / 2;
@@ -417,31 +429,32 @@ void spread(std::vector<Level>& levels, double text_mm) {
 }
 
 void draw_levels(Drawing& d, const Scene& s, const SectionView& view, const SectionFrame& frame) {
-  std::vector<Level> levels = levels_of(s, view.units, view.names);
-  spread(levels, view.text_mm);
-  const double gap = view.names ? frame.label_x_mm - frame.box.right_mm : view.label_room_mm;
+  std::vector<Level> levels = levels_of(s, view.units);
+  const double high_mm = (view.stacked ? 2.2 : 1) * view.text_mm;
+  spread(levels, high_mm);
+  const double gap = frame.label_x_mm - frame.box.right_mm;
   const std::size_t count = levels.size();
   for (std::size_t i = 0; i < count; ++i) {
+    double& y = levels[i].label_y_mm;
+    y = std::min(y, view.label_top_mm - high_mm * (static_cast<double>(count - i) - 0.5));
+  }
+  for (std::size_t i = 0; i < count; ++i) {
     const Level& level = levels[i];
-    const double n = static_cast<double>(i);
-    if (!view.names) {
-      // Lines with arrows side by side; each number stands on its own, at a height of its own.
-      const double x = frame.box.right_mm + gap * (0.24 + 0.26 * n);
-      d.line(Role::Dimension, {level.from_x_mm + 15, level.height_mm}, {x, level.height_mm},
-             Weight::Thin);
-      const Spot words{x, level.height_mm * (0.28 + 0.24 * n)};
-      d.dimension({x, 0}, {x, words.y_mm - 0.6 * view.text_mm}, "", Ends::First);
-      d.dimension({x, words.y_mm + 0.6 * view.text_mm}, {x, level.height_mm}, "", Ends::Last);
-      d.text(Role::Label, words, level.text, Align::Centre);
-      continue;
-    }
-    const double x = frame.box.right_mm + gap * n / 4;
+    const double x = frame.box.right_mm + gap * static_cast<double>(i) / 4;
     d.polyline(Role::Dimension,
                std::array{Spot{level.from_x_mm + 15, level.height_mm}, Spot{x, level.height_mm},
                           Spot{frame.label_x_mm - 0.15 * view.text_mm, level.label_y_mm}},
                Weight::Thin);
     d.dimension({x, 0}, {x, level.height_mm}, "");
-    d.text(Role::Label, {frame.label_x_mm, level.label_y_mm}, level.text);
+    Spot at{frame.label_x_mm, level.label_y_mm};
+    if (!view.stacked) {
+      d.text(Role::Label, at, level.text + " " + level.name);
+      continue;
+    }
+    at.y_mm += 0.5 * view.text_mm;
+    d.text(Role::Label, at, level.text);
+    at.y_mm -= view.text_mm;
+    d.text(Role::Label, at, level.name);
   }
 }
 

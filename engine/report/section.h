@@ -17,9 +17,10 @@ namespace hs::report {
 struct SectionView {
   std::size_t person = 0;  // who is drawn; one who does not work at the oven sees no ray
   Units units = Units::Inch;
-  double text_mm = 60;  // height of a line of text in the drawing; keeps labels apart
-  bool names = true;    // heights with their names beside the drawing; else numbers on the arrows
-  double label_room_mm = 0;  // without names: what the arrows may take right of the box
+  double text_mm = 60;        // height of a line of text in the drawing; keeps labels apart
+  bool stacked = false;       // each height's name under its number instead of behind it
+  double label_top_mm = 1e6;  // where the heights' labels end at the latest
+  bool keyed = false;         // a sheet whose key says what the marks are
 };
 
 // The heights as the headlines show them: given ones as they are, recommended ones as a builder
@@ -27,8 +28,8 @@ struct SectionView {
 evaluate::Heights shown_heights(const config::Config& config,
                                 const evaluate::Evaluation& evaluation, Units units);
 
-// Room that the drawing takes. With names, they are written from label_x_mm on, outside the box;
-// without, arrows and numbers stand in the view's own room right of the box.
+// Room that the drawing takes. Heights and their names are written from label_x_mm on, outside the
+// box.
 struct SectionFrame {
   Box box;
   double label_x_mm = 0;

@@ -108,7 +108,7 @@ Sheet section_sheet(const config::Config& config, const evaluate::Evaluation& ev
   sheet.text_mm = sheet_text_mm(1.5 * (frame.label_x_mm - frame.box.left_mm));
   sheet.drawing =
       section(config, evaluation,
-              {.person = cook, .units = view.units, .text_mm = sheet.text_mm, .names = true});
+              {.person = cook, .units = view.units, .text_mm = sheet.text_mm, .keyed = true});
   SheetPen pen(sheet.drawing, sheet.text_mm, view.units);
   const evaluate::CookResult& result = evaluation.cooks[cook];
   Side s{config, evaluation, result, config.cooks[cook].name, frame, sheet.drawing, pen, {}, 0};

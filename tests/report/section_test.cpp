@@ -55,10 +55,9 @@ TEST_CASE("every preset draws finite points for every cook", "[report][section]"
     const config::Config config = preset(name);
     const evaluate::Evaluation e = evaluate::evaluate(config);
     for (std::size_t person = 0; person < config.cooks.size(); ++person) {
-      for (const bool names : {true, false}) {
+      for (const bool stacked : {true, false}) {
         INFO(name << ", cook " << person);
-        const SectionView view{
-            .person = person, .units = Units::Millimetre, .names = names, .label_room_mm = 700};
+        const SectionView view{.person = person, .units = Units::Millimetre, .stacked = stacked};
         const Drawing d = section(config, e, view);
         REQUIRE(d.marks().size() > 8);
         for (const Mark& mark : d.marks()) {
@@ -165,6 +164,29 @@ TEST_CASE("the heights stand beside the drawing in the person's units", "[report
   CHECK(std::count(all.begin(), all.end(), "1080 mm counter") == 1);
 }
 
+TEST_CASE("a name under its number says the same, and a counter beside the oven's says so",
+          "[report][section]") {
+  config::Config config;
+  config.station.oven_base_height_mm = 1080;
+  config.station.counter_height_mm = 900;
+  const auto has = [&](const std::string& text) {
+    const Drawing d =
+        section(config, evaluate::evaluate(config), {.units = Units::Millimetre, .stacked = true});
+    const std::vector<std::string> all = labels(d);
+    return std::count(all.begin(), all.end(), text) == 1;
+  };
+  CHECK(has("900 mm"));
+  CHECK(has("dough counter"));
+  CHECK(has("1080 mm"));
+  CHECK(has("oven counter"));
+  // Not under the oven: it is drawn through what the oven stands on.
+  config.station.arrangement = config::Arrangement::TwoLevel;
+  CHECK(has("dough, beside"));
+  config = preset("ovens/masonry_barrel");
+  CHECK(has("dough, beside"));
+  CHECK(has("slab"));
+}
+
 TEST_CASE("recommended heights read in the drawing as they do in the headlines",
           "[report][section]") {
   for (const char* name : kPresets) {
@@ -216,7 +238,7 @@ TEST_CASE("the feet line stands at the toes and says their distance", "[report][
   const double toes_mm = -config.view.standoff_mm + e.cooks[0].body.toes_mm;
   CHECK_THAT(d.points(feet[0])[0].x_mm, WithinAbs(toes_mm, kDrawn));
   const double gap_mm = -config.station.oven_setback_mm - toes_mm;
-  const std::string text = std::to_string(std::lround(gap_mm / 10) * 10) + " mm";
+  const std::string text = std::to_string(std::lround(gap_mm / 10) * 10) + " mm toes to edge";
   const std::vector<std::string> all = labels(d);
   CHECK(std::find(all.begin(), all.end(), text) != all.end());
 }
@@ -234,6 +256,38 @@ TEST_CASE("the heat limit stands where a face may linger, at the eye's height",
   CHECK_THAT(ends[1].x_mm, WithinAbs(ends[0].x_mm, kDrawn));
   CHECK(ends[0].y_mm < e.cooks[0].body.eye.value_mm);
   CHECK(ends[1].y_mm > e.cooks[0].body.eye.value_mm);
+}
+
+TEST_CASE("words of the heat limit keep clear of the head and of the cover", "[report][section]") {
+  const auto places = [](const config::Config& config, const SectionView& view) {
+    std::vector<Spot> found;
+    const evaluate::Evaluation e = evaluate::evaluate(config);
+    const Drawing d = section(config, e, view);
+    for (const Mark& mark : of(d, Shape::Text, Role::HeatLimit)) found.push_back(d.points(mark)[0]);
+    return found;
+  };
+  config::Config config;
+  const Figure figure =
+      figure_of(evaluate::evaluate(config).cooks[0].body, -config.view.standoff_mm);
+  // Half a line is as near as two lines of text come.
+  for (const double text_mm : {40.0, 80.0, 130.0, 180.0}) {
+    for (const bool stacked : {true, false}) {
+      for (const double cover_mm : {0.0, 1950.0, 2300.0}) {
+        CAPTURE(text_mm, stacked, cover_mm);
+        config.site.cover_height_mm.reset();
+        if (cover_mm > 0) config.site.cover_height_mm = cover_mm;
+        const std::vector<Spot> rows = places(config, {.text_mm = text_mm, .stacked = stacked});
+        REQUIRE(!rows.empty());
+        for (const Spot& at : rows) {
+          const bool beside = at.x_mm > figure.eye.x_mm + 100;
+          CHECK((beside || at.y_mm > figure.top_mm + 0.5 * text_mm));
+          if (cover_mm > 0) CHECK(std::abs(at.y_mm - cover_mm) >= 0.5 * text_mm);
+        }
+      }
+    }
+  }
+  // A sheet's key says it.
+  CHECK(places(config, {.keyed = true}).empty());
 }
 
 TEST_CASE("the room to keep free is dashed around the oven's body", "[report][section]") {
@@ -272,7 +326,8 @@ TEST_CASE("a clearance that nobody has given is a question in the drawing", "[re
   const auto questions = [&] {
     const Drawing d = section(config, evaluate::evaluate(config), {});
     const std::vector<std::string> all = labels(d);
-    return std::count(all.begin(), all.end(), "?");
+    return std::count(all.begin(), all.end(), "?") +
+           std::count(all.begin(), all.end(), "free room?");
   };
   CHECK(questions() == 2);
   config.oven.listed_clearance.above_mm = 300;

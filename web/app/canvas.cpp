@@ -280,9 +280,8 @@ void Canvas::draw_picture(Ui& ui, const Station& station) {
   const bool own =
       dough ? given.counter_height_mm.has_value() : given.oven_base_height_mm.has_value();
   if (!own || view_.picture != Picture::Section) return;
-  const float width = 132;
   const Rect& scene = layout_.scene;
-  const Rect place{scene.right() - width - kUnit, scene.y + kUnit, width, kTarget};
+  const Rect place{scene.right() - kGiveBack - kUnit, scene.y + kUnit, kGiveBack, kTarget};
   if (chip(ui, place, "action:recommended",
            dough ? "Use the recommended dough counter" : "Use the recommended oven counter",
            "Use recommended", false, true)) {

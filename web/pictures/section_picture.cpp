@@ -9,6 +9,11 @@ namespace {
 
 constexpr float kPad = 6;
 
+// Whether the button that gives a height back may be there.
+bool any_given(const config::Station& station) {
+  return station.oven_base_height_mm || station.counter_height_mm;
+}
+
 }  // namespace
 
 void SectionPicture::place(const Ui& ui, const Rect& rect, const config::Config& config,
@@ -17,23 +22,23 @@ void SectionPicture::place(const Ui& ui, const Rect& rect, const config::Config&
   text_ = rect.h > 320 ? kText : kTextSmall;
   // The widest texts there can be, so that the picture holds its scale while values change.
   const bool inches = view.units == report::Units::Inch;
-  const char* widest =
-      inches ? "44\u00b9\u00b3\u2044\u2081\u2086 in oven counter" : "1000 mm dough counter";
-  const float names_width = ui.width(widest, text_);
+  constexpr std::string_view kName = "dough counter";
+  const float name_width = ui.width(kName, text_);
+  const float names_width =
+      name_width + ui.width(inches ? "44\u00b9\u00b3\u2044\u2081\u2086 in " : "1000 mm ", text_);
   // Under the ground's level there is room for one line of text and what stands over it.
   const float under = 1.9F * text_;
   const float tall = static_cast<float>(frame.box.top_mm);
-  const float box_wide = static_cast<float>(frame.box.right_mm - frame.box.left_mm);
   const float wide = static_cast<float>(frame.label_x_mm - frame.box.left_mm);
   const float by_height = std::max(30.0F, rect.h - kPad - under) / tall;
-  const float with_names =
-      std::min(by_height, std::max(60.0F, rect.w - names_width - 2 * kPad) / wide);
-  // Numbers alone: three arrows, each with its number across it.
-  const float arrows = 2.2F * ui.width(inches ? "44\u00b3\u2044\u2084 in" : "1000 mm", text_);
-  const float without = std::min(by_height, std::max(60.0F, rect.w - arrows - 2 * kPad) / box_wide);
-  const bool names = with_names * 1.2F >= without;
-  const float per_mm = names ? with_names : without;
-  const float used = names ? wide * per_mm + names_width : box_wide * per_mm + arrows;
+  const auto beside = [&](float labels) {
+    return std::min(by_height, std::max(60.0F, rect.w - labels - 2 * kPad) / wide);
+  };
+  // Names under their numbers where that shows the station notably larger.
+  const bool stacked = beside(names_width) * 1.1F < beside(name_width);
+  const float labels = stacked ? name_width : names_width;
+  const float per_mm = beside(labels);
+  const float used = wide * per_mm + labels;
   const float left = kPad + std::max(0.0F, (rect.w - 2 * kPad - used) / 2);
   const float spare = std::max(0.0F, rect.h - kPad - under - tall * per_mm);
   to_ = {.x = left - static_cast<float>(frame.box.left_mm) * per_mm,
@@ -43,13 +48,15 @@ void SectionPicture::place(const Ui& ui, const Rect& rect, const config::Config&
   report::SectionView how{.person = view.person,
                           .units = view.units,
                           .text_mm = static_cast<double>(1.25F * text_ / per_mm),
-                          .names = names};
-  if (!names) how.label_room_mm = static_cast<double>(arrows / per_mm);
+                          .stacked = stacked};
+  if (any_given(config.station)) {
+    how.label_top_mm = static_cast<double>((to_.y - kTarget - 1.5F * kUnit) / per_mm);
+  }
   section_ = report::section(config, evaluation, how);
 
   plan_.clear();
   const float x = to_.x + static_cast<float>(frame.label_x_mm) * per_mm;
-  if (!names || rect.w - x < 60) return;
+  if (stacked || rect.w - x < 60) return;
   plan_ = report::floor_plan(config, evaluation, view.person);
   const report::Box box = plan_.bounds();
   const float box_w = static_cast<float>(box.right_mm - box.left_mm);
@@ -103,8 +110,10 @@ void SectionPicture::draw(const Ui& ui, const Rect& backdrop, const Rect& rect,
   ui.draw->PopClipRect();
   // Whose station this is: without it the example that the page opens on reads as one's own.
   if (!config.title.empty()) {
-    ui.text(backdrop.right() - kPad - 2, backdrop.y + kPad + text_ / 2 + 2, config.title, text_ - 1,
-            Tone::InkSoft, false, Side::Right, 0.42F * backdrop.w);
+    const bool shared = any_given(config.station) && rect.y < backdrop.y + kTarget;
+    const float right = backdrop.right() - kPad - 2 - (shared ? kGiveBack + kUnit : 0);
+    ui.text(right, backdrop.y + kPad + text_ / 2 + 2, config.title, text_ - 1, Tone::InkSoft, false,
+            Side::Right, 0.42F * backdrop.w);
   }
 }
 

@@ -14,6 +14,9 @@
 
 namespace hs::web {
 
+// The button that gives the recommended height back, at the picture's upper right.
+inline constexpr float kGiveBack = 132;  // its width
+
 class SectionPicture {
  public:
   // Drawn anew from the display lists each frame; the lists are made again only when the revision,
