@@ -42,7 +42,12 @@ ValueSpec height_spec(const Station& s, const View& view, bool dough) {
   ValueSpec spec;
   spec.path = dough ? "station.counter_height_mm" : "station.oven_base_height_mm";
   const bool slab = config::is_masonry(s.config.oven.kind);
-  spec.label = dough ? "Dough counter" : slab ? "Slab" : "Oven counter";
+  const bool own = !s.summary.headlines[dough ? 1 : 0].yours.empty();
+  spec.label = dough  ? own ? "Your dough" : "Dough counter"
+               : slab ? own ? "Your slab" : "Slab"
+               : own  ? "Your oven"
+                      : "Oven counter";
+  spec.hint = "flag: recommended, green: as good";
   const evaluate::Heights shown = report::shown_heights(s.config, e, view.units);
   const std::optional<double>& used = dough ? shown.counter_mm : shown.oven_base_mm;
   const evaluate::Heights& recommended = e.recommended.heights;
@@ -90,7 +95,8 @@ void draw_sight(Ui& ui, const Rect& row, const Station& s, const View& view, Hol
   }
   ValueSpec spec;
   spec.path = "view.standoff_mm";
-  spec.label = "Looks from";
+  spec.label = "Eye to mouth";
+  spec.hint = "flag: sees it all from here on";
   spec.value_mm = s.config.view.standoff_mm;
   spec.low_mm = 300;
   spec.high_mm = 1500;

@@ -119,7 +119,14 @@ void draw_value(const Ui& ui, const ValueSpec& spec, const Rect& track, const Sc
       ui.fitted(spec.label, large ? kText : kTextSmall, 11.5F, label_room, false);
   // Half a word helps nobody; the chip before the control says what it is, too.
   if (ui.width(spec.label, label_size) > label_room) return;
-  ui.text(left, text_y, spec.label, label_size, Tone::InkSoft);
+  const bool hint = large && spec.mark_mm && !spec.hint.empty();
+  ui.text(left, hint ? text_y - 7 : text_y, spec.label, label_size, Tone::InkSoft);
+  if (!hint) return;
+  // All of it, or its first part.
+  constexpr float kHint = 11.5F;
+  const bool all = ui.width(spec.hint, kHint) <= label_room;
+  ui.text(left, text_y + 9, all ? spec.hint : spec.hint.substr(0, spec.hint.find(',')), kHint,
+          Tone::InkSoft, false, Side::Left, label_room);
 }
 
 double key_step(KeyAction key, const ValueSpec& spec, double low, double high) {

@@ -34,6 +34,7 @@ struct ValueSpec {
   std::optional<double> mark_mm;     // the recommended value
   std::optional<height::Band> band;  // where nobody loses
   std::string text;                  // the value in words
+  std::string_view hint;             // what mark and band are, where there is room for it
   report::Units units = report::Units::Inch;
   bool compact = false;  // no room for label and value on one line
 };
