@@ -65,7 +65,7 @@ const parts = [
     [...new Set(stb)].join('\n')],
   ['JSON for Modern C++', 'reads and writes JSON',
     read(path.join(options.json, 'LICENSE.MIT'), 'JSON for Modern C++')],
-  ['Emscripten', 'the runtime script, its GLFW and its system libraries; used under the MIT licence', emscripten()],
+  ['Emscripten', 'the runtime script and its system libraries; used under the MIT licence', emscripten()],
   ['musl', 'the C library inside Emscripten', musl()],
   ['DejaVu Sans, DejaVu Sans Bold', 'the lettering, cut down to the characters in use', font()],
 ];

@@ -1,8 +1,7 @@
 #pragma once
-// The surface that the canvas is drawn on: GLFW makes the WebGL 2 context, Dear ImGui's OpenGL
-// backend draws. Everything that GL holds can be lost at any moment and made again.
-
-struct GLFWwindow;
+// The surface that the canvas is drawn on: the page's own WebGL 2 context (library_window.js),
+// which Dear ImGui's OpenGL backend draws on. Everything that GL holds can be lost at any moment
+// and made again.
 
 namespace hs::web {
 
@@ -10,7 +9,7 @@ class Window {
  public:
   // False: no WebGL 2. A Dear ImGui context must exist.
   bool start(float css_width, float css_height, float scale);
-  bool started() const { return window_ != nullptr; }
+  bool started() const { return started_; }
   bool alive() const { return alive_; }  // there is a context to draw with
   // The context is gone: lets go of every GL object, which says nothing now and would be an error
   // once there is a new context.
@@ -24,7 +23,7 @@ class Window {
   void end_frame();  // draws ImGui::GetDrawData()
 
  private:
-  GLFWwindow* window_ = nullptr;
+  bool started_ = false;
   bool alive_ = false;
   int width_ = 1, height_ = 1;  // device pixels
 };

@@ -1,5 +1,4 @@
-// The canvas's size and its frames. Both belong to the page and not to GLFW, which would read the
-// screen's size and draw for ever: the box comes from the style sheet, and a frame is drawn only
+// The canvas's size and its frames. The box comes from the style sheet, and a frame is drawn only
 // while C++ asks for one.
 
 // Beyond two device pixels per CSS pixel a phone pays for what no eye resolves.

@@ -1,12 +1,8 @@
 // What hands do: pointers and wheel on the canvas, and every key of the page.
-//
-// GLFW's own layer presses twice for one tap, never drags, and takes Backspace and Tab from every
-// input of the page. So it sees nothing: capturing listeners on the window, in place before GLFW
-// puts its own there, hand each event on and stop it.
-
 const kinds = { pointerdown: 0, pointermove: 1, pointerup: 2, pointercancel: 3, pointerleave: 3 };
-const GLFW_EVENTS = ['touchstart', 'touchmove', 'touchend', 'touchcancel', 'mousedown', 'mousemove',
-  'mouseup', 'mouseenter', 'mouseleave', 'wheel', 'mousewheel', 'drop', 'dragover', 'contextmenu'];
+// What a browser makes of a hand on the canvas by itself: scrolling, selecting, menus, files dropped.
+const GESTURES = ['touchstart', 'touchmove', 'touchend', 'touchcancel', 'mousedown', 'mouseup', 'wheel',
+  'drop', 'dragover', 'contextmenu'];
 
 export function listenToPointers(engine, canvas, frames) {
   const held = new Set();
@@ -36,12 +32,10 @@ export function listenToPointers(engine, canvas, frames) {
   for (const type of Object.keys(kinds)) canvas.addEventListener(type, hand, { passive: false });
 }
 
-// Both of these come before hs_canvas_start, which starts GLFW.
 export function guardPointers(engine, canvas, frames, active) {
-  for (const type of GLFW_EVENTS) {
+  for (const type of GESTURES) {
     addEventListener(type, (event) => {
       if (event.target !== canvas) return;
-      event.stopImmediatePropagation();
       if (event.cancelable) event.preventDefault();
       if (type === 'wheel' && active()) {
         // Lines and pages of the browser, in CSS px.
@@ -65,9 +59,8 @@ const takesText = (target) => target instanceof HTMLElement
 // `actions`: { escape() -> used?, undo(), redo() }.
 export function guardKeys(engine, canvas, frames, active, actions) {
   const handle = (event) => {
-    event.stopImmediatePropagation();  // the browser's own action still follows
     const down = event.type === 'keydown';
-    if (event.isComposing || event.type === 'keypress') return;
+    if (event.isComposing) return;
     if (down) document.documentElement.dataset.keys = '';
     const command = event.ctrlKey || event.metaKey;
     if (down && event.key === 'Escape') {
@@ -89,5 +82,5 @@ export function guardKeys(engine, canvas, frames, active, actions) {
     if (engine.key(event.code, down, modifiers)) event.preventDefault();
     frames.wake();
   };
-  for (const type of ['keydown', 'keypress', 'keyup']) addEventListener(type, handle, { capture: true });
+  for (const type of ['keydown', 'keyup']) addEventListener(type, handle, { capture: true });
 }

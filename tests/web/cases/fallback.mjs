@@ -10,7 +10,7 @@ const without = () => {
     return /webgl/.test(kind) ? null : get.call(this, kind, ...rest);
   };
 };
-// em++ and GLFW may complain of the missing context; the page itself may not.
+// em++ may complain of the missing context; the page itself may not.
 const allowed = [/webgl/i, /context/i];
 
 for (const device of [devices.phone, devices.desktop]) {
