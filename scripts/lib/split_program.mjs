@@ -1,8 +1,8 @@
 // Splits a linked program in two files of one memory and one table: what a person waits for, and
 // what may come after the first picture. A list of names says where the second part begins; what
 // only it can reach follows by itself, so new code falls where it belongs. binaryen's wasm-split
-// does the cut. Code that the list says nothing ever calls is left out of both. The same input gives
-// the same two files.
+// does the cut. Code that the list says nothing ever calls is left out of both, and what it says has
+// nothing to do here does nothing. The same input gives the same two files.
 //
 // Input is linked with names (--profiling-funcs); neither output has any.
 import { execFileSync } from 'node:child_process';
@@ -76,32 +76,61 @@ function writeSize(value) {
   return Buffer.from([...bytes, value]);
 }
 
-// The code section's body with the functions at `dropped` emptied: no locals, unreachable, end.
-function withoutCode(body, dropped) {
-  let [count, at] = readSize(body, 0);
-  const parts = [body.subarray(0, at)];
-  for (let index = 0; index < count; ++index) {
-    const [size, start] = readSize(body, at);
-    parts.push(dropped.has(index) ? Buffer.from([3, 0, 0, 0x0b]) : body.subarray(at, start + size));
+// Sections follow each other after eight bytes: an id, a size, a body.
+const section = { remark: 0, types: 1, functions: 3, code: 10 };
+function sectionsOf(bytes) {
+  const all = [];
+  for (let at = 8; at < bytes.length;) {
+    const [size, start] = readSize(bytes, at + 1);
+    all.push({ id: bytes[at], body: bytes.subarray(start, start + size) });
     at = start + size;
   }
-  return Buffer.concat(parts);
+  return all;
 }
 
-// A wasm file without names, tools and other remarks, none of which a browser needs, and without
-// the code of the functions at `dropped`. Sections follow each other after eight bytes: an id, a
-// size, a body.
-function slimmed(bytes, dropped) {
-  const remark = 0;
-  const code = 10;
+// The entries of a section's body; `read` gives one and where it ends.
+function entries(body, read) {
+  const all = [];
+  let [count, at] = readSize(body, 0);
+  for (; count > 0; --count) {
+    const [entry, end] = read(body, at);
+    all.push(entry);
+    at = end;
+  }
+  return all;
+}
+
+// The codes of the types that each function of the code section gives back.
+function resultsOf(bytes) {
+  const body = new Map(sectionsOf(bytes).map(({ id, body: own }) => [id, own]));
+  const types = entries(body.get(section.types), (from, at) => {
+    const [taken, afterCount] = readSize(from, at + 1);  // 0x60 stands before
+    const [given, start] = readSize(from, afterCount + taken);
+    return [[...from.subarray(start, start + given)], start + given];
+  });
+  return entries(body.get(section.functions), readSize).map((type) => types[type]);
+}
+
+// A function's code without locals: unreachable, or zero for each of its results.
+const stopping = Buffer.from([0, 0x00, 0x0b]);
+const zero = { 0x7f: [0x41, 0], 0x7e: [0x42, 0], 0x7d: [0x43, 0, 0, 0, 0], 0x7c: [0x44, 0, 0, 0, 0, 0, 0, 0, 0] };
+const idling = (results) => Buffer.from([0, ...results.flatMap((type) => zero[type]), 0x0b]);
+
+// A wasm file without names, tools and other remarks, none of which a browser needs, and with the
+// code of `replaced` for the functions at those places.
+function slimmed(bytes, replaced) {
   const parts = [bytes.subarray(0, 8)];
-  for (let at = 8; at < bytes.length;) {
-    const id = bytes[at];
-    const [size, start] = readSize(bytes, at + 1);
-    const body = bytes.subarray(start, start + size);
-    at = start + size;
-    if (id === remark) continue;
-    const kept = id === code ? withoutCode(body, dropped) : body;
+  for (const { id, body } of sectionsOf(bytes)) {
+    if (id === section.remark) continue;
+    let kept = body;
+    if (id === section.code) {
+      const code = entries(body, (from, at) => {
+        const [size, start] = readSize(from, at);
+        return [from.subarray(start, start + size), start + size];
+      });
+      kept = Buffer.concat([writeSize(code.length),
+        ...code.map((own, place) => replaced.get(place) ?? own).flatMap((own) => [writeSize(own.length), own])]);
+    }
     parts.push(Buffer.from([id]), writeSize(kept.length), kept);
   }
   return Buffer.concat(parts);
@@ -116,9 +145,10 @@ if (!options.list) {
 }
 
 const lines = readFileSync(options.list, 'utf8').split('\n').filter((line) => line && !line.startsWith('#'));
-const mark = 'never ';
-const never = lines.filter((line) => line.startsWith(mark)).map((line) => new RegExp(line.slice(mark.length)));
-const notFirst = lines.filter((line) => !line.startsWith(mark)).map((line) => new RegExp(line)).concat(never);
+const marked = (mark) => lines.filter((line) => line.startsWith(mark)).map((line) => new RegExp(line.slice(mark.length)));
+const never = marked('never ');
+const idle = marked('idle ');
+const notFirst = lines.filter((line) => !/^(never|idle) /.test(line)).map((line) => new RegExp(line));
 const anyOf = (patterns) => (name) => patterns.some((pattern) => pattern.test(name));
 const folder = mkdtempSync(path.join(tmpdir(), 'hearthsight-split-'));
 try {
@@ -128,17 +158,22 @@ try {
   const program = readProgram(readFileSync(file('named.wat'), 'utf8'));
   const all = [...program.functions.keys()];
   if (all.length === 0) throw new Error(`${options.wasm} has no names`);
-  for (const pattern of notFirst) {
+  for (const pattern of [...notFirst, ...never, ...idle]) {
     if (!all.some((name) => pattern.test(name))) throw new Error(`no function is named ${pattern.source}`);
   }
-  const first = reachable(program, anyOf(notFirst));
+  const idles = all.filter(anyOf(idle));
+  for (const name of idles) program.functions.get(name).calls = [];
+  const first = reachable(program, anyOf([...notFirst, ...never]));
   const called = reachable(program, anyOf(never));
   const later = all.filter((name) => !first.has(name) && called.has(name));
-  const dropped = all.filter((name) => !called.has(name));
   const place = (name) => program.functions.get(name).index;
 
   // Without names wasm-split knows a function by its place.
-  writeFileSync(file('plain.wasm'), slimmed(readFileSync(options.wasm), new Set(dropped.map(place))));
+  const linked = readFileSync(options.wasm);
+  const results = resultsOf(linked);
+  const replaced = new Map(idles.map((name) => [place(name), idling(results[place(name)])]));
+  for (const name of all.filter((other) => !called.has(other))) replaced.set(place(name), stopping);
+  writeFileSync(file('plain.wasm'), slimmed(linked, replaced));
   writeFileSync(file('later.txt'), later.map(place).join('\n'));
   run(options['wasm-split'], file('plain.wasm'), '--enable-mutable-globals', `--split-funcs=@${file('later.txt')}`,
     '--import-namespace=first', '--placeholder-namespace=later', '--export-prefix=%',
