@@ -1,7 +1,7 @@
 #include "engine/config/json.h"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
+#include <cstdint>
 #include <optional>
 
 #include "engine/base/json_writer.h"
@@ -30,73 +30,212 @@ std::string place_of(std::string_view text, std::size_t at) {
   return "line " + std::to_string(line) + ", column " + std::to_string(at - (start + 1) + 1);
 }
 
-// Builds the tree event by event, because only the events show repeated keys and depth before
-// memory is spent on them.
-class Builder {
+// Reads the grammar of RFC 8259 into a tree. It calls itself for each level of nesting, of which
+// there are at most kDeepestJson.
+class Reader {
  public:
-  using number_integer_t = nlohmann::json::number_integer_t;
-  using number_unsigned_t = nlohmann::json::number_unsigned_t;
-  using number_float_t = nlohmann::json::number_float_t;
-  using string_t = nlohmann::json::string_t;
-  using binary_t = nlohmann::json::binary_t;
+  Reader(std::string_view text, Parsed& out) : text_(text), out_(out) {}
 
-  Builder(std::string_view text, Parsed& out) : text_(text), out_(out) {}
+  // False: reading stopped, and a problem says why.
+  bool whole() {
+    constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+    if (text_.starts_with(kByteOrderMark)) at_ = kByteOrderMark.size();
+    if (!value()) return false;
+    next();
+    return at_ == text_.size() || broken();
+  }
 
-  bool null() { return add(Node{}) != nullptr; }
-  bool boolean(bool value) {
+ private:
+  // The byte at hand; zero at the end.
+  char here() const { return at_ < text_.size() ? text_[at_] : '\0'; }
+  // The same after spaces.
+  char next() {
+    at_ = std::min(text_.find_first_not_of(" \t\r\n", at_), text_.size());
+    return here();
+  }
+  bool take(char wanted) {
+    if (next() != wanted) return false;
+    ++at_;
+    return true;
+  }
+
+  bool value() {
+    switch (next()) {
+      case '{':
+        return object();
+      case '[':
+        return list();
+      case '"': {
+        Node node;
+        node.kind = Node::Kind::Text;
+        return string(node.text) && add(std::move(node)) != nullptr;
+      }
+      case 't':
+        return word("true", Node::Kind::Flag);
+      case 'f':
+        return word("false", Node::Kind::Flag);
+      case 'n':
+        return word("null", Node::Kind::Null);
+      default:
+        return number();
+    }
+  }
+
+  bool object() {
+    if (!open(Node::Kind::Object)) return false;
+    ++at_;
+    if (take('}')) return close();
+    do {
+      std::string name;
+      if (next() != '"') return broken();
+      if (!string(name)) return false;
+      add_key(std::move(name));
+      if (!take(':')) return broken();
+      if (!value()) return false;
+    } while (take(','));
+    return take('}') ? close() : broken();
+  }
+
+  bool list() {
+    if (!open(Node::Kind::List)) return false;
+    ++at_;
+    if (take(']')) return close();
+    do {
+      if (!value()) return false;
+    } while (take(','));
+    return take(']') ? close() : broken();
+  }
+
+  bool word(std::string_view letters, Node::Kind kind) {
+    for (const char letter : letters) {
+      if (here() != letter) return broken();
+      ++at_;
+    }
     Node node;
-    node.kind = Node::Kind::Flag;
-    node.flag = value;
+    node.kind = kind;
+    node.flag = letters == "true";
     return add(std::move(node)) != nullptr;
   }
-  bool number_integer(number_integer_t value) { return add_number(std::to_string(value)); }
-  bool number_unsigned(number_unsigned_t value) { return add_number(std::to_string(value)); }
-  bool number_float(number_float_t, const string_t& digits) { return add_number(digits); }
-  bool string(string_t& value) {
-    Node node;
-    node.kind = Node::Kind::Text;
-    node.text = std::move(value);
-    return add(std::move(node)) != nullptr;
+
+  // At least one digit.
+  bool digits() {
+    const std::size_t first = at_;
+    while (here() >= '0' && here() <= '9') ++at_;
+    return at_ > first || broken();
   }
-  bool binary(binary_t&) { return false; }  // no such thing in JSON text
-  bool start_object(std::size_t) { return open(Node::Kind::Object); }
-  bool start_array(std::size_t) { return open(Node::Kind::List); }
-  bool end_object() { return close(); }
-  bool end_array() { return close(); }
-  bool key(string_t& name) {
+
+  bool number() {
+    const std::size_t first = at_;
+    if (here() == '-') ++at_;
+    // A zero in front stands alone.
+    if (here() == '0') {
+      ++at_;
+    } else if (!digits()) {
+      return false;
+    }
+    if (here() == '.') {
+      ++at_;
+      if (!digits()) return false;
+    }
+    if (here() == 'e' || here() == 'E') {
+      ++at_;
+      if (here() == '+' || here() == '-') ++at_;
+      if (!digits()) return false;
+    }
+    const std::string_view written = text_.substr(first, at_ - first);
+    return add_number(std::string(written == "-0" ? "0" : written));
+  }
+
+  // The four digits after "\u".
+  std::optional<std::uint32_t> code_unit() {
+    std::uint32_t unit = 0;
+    for (int i = 0; i < 4; ++i, ++at_) {
+      const char c = here();
+      const char letter = static_cast<char>(c | 0x20);
+      if (c >= '0' && c <= '9') {
+        unit = unit * 16 + static_cast<std::uint32_t>(c - '0');
+      } else if (letter >= 'a' && letter <= 'f') {
+        unit = unit * 16 + static_cast<std::uint32_t>(letter - 'a' + 10);
+      } else {
+        return std::nullopt;
+      }
+    }
+    return unit;
+  }
+
+  // What follows a backslash. Two halves of a character that UTF-16 writes as a pair come together.
+  bool escape(std::string& out) {
+    constexpr std::string_view kNames = "\"\\/bfnrt";
+    constexpr std::string_view kMeanings = "\"\\/\b\f\n\r\t";
+    const std::size_t named = at_ < text_.size() ? kNames.find(here()) : std::string_view::npos;
+    if (named != std::string_view::npos) {
+      out.push_back(kMeanings[named]);
+      ++at_;
+      return true;
+    }
+    if (here() != 'u') return broken();
+    ++at_;
+    auto unit = code_unit();
+    if (!unit) return broken();
+    constexpr std::uint32_t kHigh = 0xD800, kLow = 0xDC00, kBeyond = 0xE000;
+    if (*unit >= kHigh && *unit < kBeyond) {
+      const bool pair = *unit < kLow && text_.substr(at_).starts_with("\\u");
+      if (!pair) return broken();
+      at_ += 2;
+      const auto low = code_unit();
+      if (!low || *low < kLow || *low >= kBeyond) return broken();
+      unit = 0x10000 + ((*unit - kHigh) << 10U) + (*low - kLow);
+    }
+    append_code_point(out, *unit);
+    return true;
+  }
+
+  bool string(std::string& out) {
+    ++at_;  // the quote
+    while (here() != '"') {
+      if (here() == '\\') {
+        ++at_;
+        if (!escape(out)) return false;
+        continue;
+      }
+      const CodePoint point = code_point_at(text_, at_);
+      // Also at the end, where there is none.
+      if (point.bytes == 0 || point.value < 0x20) return broken();
+      out += text_.substr(at_, point.bytes);
+      at_ += point.bytes;
+    }
+    ++at_;
+    return true;
+  }
+
+  void add_key(std::string&& name) {
     Node& object = *open_.back();
     if (std::find(object.keys.begin(), object.keys.end(), name) != object.keys.end()) {
       out_.problems.push_back({path(&name), "the same key twice", "each key once"});
     }
-    object.keys.push_back(name);
-    return true;
+    object.keys.push_back(std::move(name));
   }
-  bool parse_error(std::size_t position, const std::string&,
-                   const nlohmann::detail::exception& why) {
-    const std::size_t at = position == 0 ? 0 : position - 1;  // the library counts from 1
-    constexpr int kNumberTooLarge = 406;                      // the library's out_of_range
-    const std::string token = token_around(text_, at);
+
+  // What stands at hand has no place there.
+  bool broken() {
+    const std::string token = token_around(text_, at_);
     std::string given;
-    std::string allowed = "JSON text";
-    if (why.id == kNumberTooLarge) {
-      given = token;
-      allowed = "a smaller number";
-    } else if (at >= text_.size()) {
-      given = text_.find_first_not_of(" \t\r\n") == std::string_view::npos ? "empty input"
-                                                                           : "JSON that breaks off";
-      allowed = "complete JSON text";
-    } else {
+    if (at_ < text_.size()) {
       given = "broken JSON" + (token.empty() ? "" : " near " + token);
+    } else {
+      const bool empty = text_.find_first_not_of(" \t\r\n") == std::string_view::npos;
+      given = empty ? "empty input" : "JSON that breaks off";
     }
-    out_.problems.push_back({path(nullptr), given + " (" + place_of(text_, at) + ")", allowed});
+    out_.problems.push_back({path(nullptr), given + " (" + place_of(text_, at_) + ")",
+                             at_ < text_.size() ? "JSON text" : "complete JSON text"});
     return false;
   }
 
- private:
   bool add_number(const std::string& digits) {
     const auto value = parse_decimal(digits);
     if (!value) {
-      out_.problems.push_back({path(nullptr), shortened(digits), "a smaller number"});
+      out_.problems.push_back({path(nullptr), shortened(digits) + " (" + place_of(text_, at_) + ")",
+                               "a smaller number"});
       return false;
     }
     Node node;
@@ -164,6 +303,7 @@ class Builder {
 
   std::string_view text_;
   Parsed& out_;
+  std::size_t at_ = 0;
   std::vector<Node*> open_;
   std::size_t values_ = 0;
 };
@@ -207,8 +347,7 @@ Parsed parse_json(std::string_view text) {
                             "at most " + std::to_string(kMostJsonBytes) + " bytes"});
     return out;
   }
-  Builder builder(text, out);
-  out.complete = nlohmann::json::sax_parse(text.begin(), text.end(), &builder);
+  out.complete = Reader(text, out).whole();
   return out;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// JSON text to a tree and back. The only file that knows the JSON library.
+// JSON text to a tree and back.
 
 #include <string>
 #include <string_view>

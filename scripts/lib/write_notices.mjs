@@ -63,8 +63,6 @@ const parts = [
   ['Dear ImGui', 'draws the picture', read(path.join(options.imgui, 'LICENSE.txt'), 'Dear ImGui')],
   ['stb_rect_pack, stb_textedit, stb_truetype', 'parts of Dear ImGui; used under the MIT licence',
     [...new Set(stb)].join('\n')],
-  ['JSON for Modern C++', 'reads and writes JSON',
-    read(path.join(options.json, 'LICENSE.MIT'), 'JSON for Modern C++')],
   ['Emscripten', 'the runtime script and its system libraries; used under the MIT licence', emscripten()],
   ['musl', 'the C library inside Emscripten', musl()],
   ['DejaVu Sans, DejaVu Sans Bold', 'the lettering, cut down to the characters in use', font()],

@@ -1,8 +1,6 @@
 // Reading JSON, links and settings from any bytes. With clang, from the repository's root:
-//   clang++ -std=c++20 -O1 -g -fsanitize=fuzzer,address,undefined -I.
-//   -Ibuild/deps/json/single_include
-//     -DJSON_NOEXCEPTION tests/fuzz/fuzz_read.cpp engine/{base,config,share,oven}/*.cpp
-//     engine/evaluate/check.cpp -o build/fuzz_read
+//   clang++ -std=c++20 -O1 -g -fsanitize=fuzzer,address,undefined -I. tests/fuzz/fuzz_read.cpp
+//     engine/{base,config,share,oven}/*.cpp engine/evaluate/check.cpp -o build/fuzz_read
 //   build/fuzz_read -max_len=4096 -dict=tests/fuzz/read.dict CORPUS tests/share/samples
 #include <cstddef>
 #include <cstdint>

@@ -115,7 +115,7 @@ test('licence, notices and what is not claimed are in the Share sheet', async ()
     ]);
     await notices.waitForLoadState();
     const text = await notices.locator('body').textContent();
-    for (const part of ['Hearthsight', 'Dear ImGui', 'Emscripten', 'JSON for Modern C++']) {
+    for (const part of ['Hearthsight', 'Dear ImGui', 'Emscripten', 'DejaVu Sans']) {
       assert.ok(text.includes(part), `${part} has no notice`);
     }
   });
