@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "engine/base/packed_table.h"
 #include "engine/config/field_row.h"
 #include "engine/config/rows_surroundings.h"
 
@@ -470,12 +471,15 @@ constexpr bool tags_unique() {
 }
 static_assert(tags_unique(), "two fields share a tag or a path");
 
+using Fields = PackedTable<kTable, &Field::path, &Field::label>;
+using Help = PackedTable<kHelp, &FieldHelp::question, &FieldHelp::measure, &FieldHelp::rules>;
+
 }  // namespace
 
-std::span<const Field> fields() { return kTable; }
+std::span<const Field> fields() { return Fields::rows(); }
 
 const FieldHelp& help_of(const Field& field) {
-  return kHelp[static_cast<std::size_t>(&field - kTable.data())];
+  return Help::rows()[static_cast<std::size_t>(&field - fields().data())];
 }
 
 const Field* find_field(std::string_view path) {
@@ -485,7 +489,7 @@ const Field* find_field(std::string_view path) {
     if (dot == std::string_view::npos) return nullptr;
     cook_key = path.substr(dot + 1);
   }
-  for (const Field& field : kTable) {
+  for (const Field& field : fields()) {
     if (field.path == path) return &field;
     if (!cook_key.empty() && field.group == Group::Cook && key_of(field) == cook_key) return &field;
   }
@@ -493,7 +497,7 @@ const Field* find_field(std::string_view path) {
 }
 
 const Field* find_tag(std::uint16_t tag) {
-  for (const Field& field : kTable) {
+  for (const Field& field : fields()) {
     if (field.tag == tag) return &field;
   }
   return nullptr;

@@ -1,11 +1,14 @@
 #include "engine/rules/cautions.h"
 
+#include <array>
+
+#include "engine/base/packed_table.h"
 #include "engine/rules/source_rows.h"
 
 namespace hs::rules {
 namespace {
 
-constexpr Caution kCautions[] = {
+constexpr auto kCautions = std::to_array<Caution>({
     {"caution.manual_first", Applies::Always, "The manual comes first",
      "The oven's own installation instructions, then the local authority, override every number "
      "here. Codes are adopted locally, late and changed.",
@@ -86,7 +89,7 @@ constexpr Caution kCautions[] = {
      "places, "
      "and stays out of the mouth's view. A licensed electrician.",
      "nec", "210.8, 410.10(A)", Basis::SecondHand},
-};
+});
 
 constexpr bool rows_sound() {
   for (const Caution& a : kCautions) {
@@ -99,8 +102,11 @@ constexpr bool rows_sound() {
 }
 static_assert(rows_sound(), "a caution without text or source, or two with one id");
 
+using Cautions = PackedTable<kCautions, &Caution::id, &Caution::title, &Caution::text,
+                             &Caution::source, &Caution::clause>;
+
 }  // namespace
 
-std::span<const Caution> cautions() { return kCautions; }
+std::span<const Caution> cautions() { return Cautions::rows(); }
 
 }  // namespace hs::rules

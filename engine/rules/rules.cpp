@@ -3,6 +3,7 @@
 #include <array>
 #include <cstddef>
 
+#include "engine/base/packed_table.h"
 #include "engine/rules/rows_clearance.h"
 #include "engine/rules/rows_cook.h"
 #include "engine/rules/rows_heat.h"
@@ -86,16 +87,21 @@ constexpr bool holds(std::string_view list, std::string_view word) {
   return false;
 }
 
+using Rules = PackedTable<kRules, &Rule::id, &Rule::title, &Rule::source, &Rule::clause, &Rule::ok,
+                          &Rule::warn, &Rule::fail, &Rule::unknown>;
+using Words = PackedTable<kWords, &RuleWords::measures, &RuleWords::against, &RuleWords::words,
+                          &RuleWords::inputs>;
+
 }  // namespace
 
-std::span<const Rule> rules() { return kRules; }
+std::span<const Rule> rules() { return Rules::rows(); }
 
 const RuleWords& words_of(const Rule& rule) {
-  return kWords[static_cast<std::size_t>(&rule - kRules.data())];
+  return Words::rows()[static_cast<std::size_t>(&rule - rules().data())];
 }
 
 const Rule* find_rule(std::string_view id) {
-  for (const Rule& rule : kRules) {
+  for (const Rule& rule : rules()) {
     if (rule.id == id) return &rule;
   }
   return nullptr;

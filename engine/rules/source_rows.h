@@ -1,6 +1,7 @@
 #pragma once
 // The rows of sources(); constexpr so that the rule table can be checked against them.
 
+#include <array>
 #include <cstddef>
 #include <iterator>
 #include <string_view>
@@ -9,7 +10,7 @@
 
 namespace hs::rules {
 
-inline constexpr Source kSources[] = {
+inline constexpr auto kSources = std::to_array<Source>({
     // Our own ground --------------------------------------------------------------------------
     {"judgement", "Hearthsight", "Our own judgement, open to change", "", Basis::Judgement, ""},
     {"geometry", "Hearthsight", "Geometry on the household's own numbers", "", Basis::Computed, ""},
@@ -104,7 +105,7 @@ inline constexpr Source kSources[] = {
     {"babrauskas2007", "Babrauskas, Gray and Janssens",
      "Prolonged exposure of wood to heat, Fire and Materials 31, 125", "2007", Basis::Seen,
      "Abstract only."},
-};
+});
 
 inline constexpr std::size_t kNoSource = static_cast<std::size_t>(-1);
 

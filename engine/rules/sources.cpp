@@ -1,5 +1,6 @@
 #include "engine/rules/sources.h"
 
+#include "engine/base/packed_table.h"
 #include "engine/rules/source_rows.h"
 
 namespace hs::rules {
@@ -16,13 +17,18 @@ constexpr bool sources_are_sound() {
 }
 static_assert(sources_are_sound(), "a source without id, author or title, or two with one id");
 
+using Sources = PackedTable<kSources, &Source::id, &Source::author, &Source::title,
+                            &Source::edition, &Source::note>;
+
 }  // namespace
 
-std::span<const Source> sources() { return kSources; }
+std::span<const Source> sources() { return Sources::rows(); }
 
 const Source* find_source(std::string_view id) {
-  const std::size_t at = source_index(id);
-  return at == kNoSource ? nullptr : &kSources[at];
+  for (const Source& source : sources()) {
+    if (source.id == id) return &source;
+  }
+  return nullptr;
 }
 
 }  // namespace hs::rules
