@@ -4,14 +4,30 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdarg>
 
 #include "imgui.h"
 #include "imgui_impl_opengl3.h"
 
-// library_window.js
 extern "C" {
+// library_window.js
 int canvas_start();
 void canvas_set_size(int width, int height);
+
+// Dear ImGui's backend reads the number in "#version 300 es" by C's sscanf, which brings all of C's
+// reading of numbers, 2 KB of the download. The linker puts this in its place (--wrap): the first
+// whole number of the text into the first place given.
+int __wrap_sscanf(const char* text, const char* format, ...) {
+  while (*text != '\0' && (*text < '0' || *text > '9')) ++text;
+  if (*text == '\0') return 0;
+  int number = 0;
+  for (; *text >= '0' && *text <= '9'; ++text) number = number * 10 + (*text - '0');
+  std::va_list places;
+  va_start(places, format);
+  *va_arg(places, int*) = number;
+  va_end(places);
+  return 1;
+}
 }
 
 namespace hs::web {
