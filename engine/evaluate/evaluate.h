@@ -172,6 +172,14 @@ struct LightResult {
   std::optional<double> landing_lux;  // in the middle of a landing beside that counter
 };
 
+// One rate of rain, in the wind that the station is judged by, straight at its front.
+struct Storm {
+  double rain_mm_h = 0;
+  double drop_air_mm = 0, drop_landing_mm = 0;  // middle drop by volume
+  double slant_deg = 0;                         // of the middle drop that lands, from the vertical
+  double onto_front_mm_h = 0;                   // driven onto an upright front in the open
+};
+
 // Everything around the oven that is not the cooks. Zones in the station frame; the drawings and
 // the scene show these and work out none.
 struct Surroundings {
@@ -182,6 +190,7 @@ struct Surroundings {
   // Rain on the dough counter's front, or the oven counter's where there is no other; nullopt where
   // the wind, or the reach of a cover, is not known.
   std::optional<weather::Wet> rain;
+  std::vector<Storm> storms;  // from drizzle to cloudburst; none where the wind is not known
   // Wind up to which the cover keeps that counter dry, m/s; nullopt: no cover, or not known.
   std::optional<double> dry_up_to_m_s;
   std::optional<clearance::Vents> grill_vents, fire_feature_vents;  // for the cylinder, if any

@@ -119,11 +119,10 @@ void add_clearances(Findings& out, const config::Config& config, const Evaluatio
 void add_room(Findings& out, const config::Config& config, const Evaluation& e) {
   const config::Station& station = config.station;
   const config::Oven& oven = config.oven;
-  const bool several = config.cooks.size() > 1;
-  out.at_least("reach.aisle", station.aisle_mm,
-               several ? reach::kAisleSeveral_mm : reach::kAisleOne_mm, Verdict::Warn, {});
-  out.at_least("reach.peel_room", station.aisle_mm, reach::kPeelRoomPerDepth * oven.depth_mm,
-               Verdict::Warn, {});
+  for (const reach::Zone& zone : e.surroundings.room) {
+    if (zone.rule != "reach.aisle" && zone.rule != "reach.peel_room") continue;
+    out.at_least(zone.rule, zone.available_mm, *zone.required_mm, Verdict::Warn, {});
+  }
   // Drawn clear of the mouth, the handle's end is a peel's length in front of it.
   out.at_least("reach.peel_drawback", station.aisle_mm,
                reach::drawback_mm(config.peel.length_mm, station.oven_setback_mm), Verdict::Warn,

@@ -45,6 +45,22 @@ bool shelter_known(const config::Config& config) {
   return no_shelter || edge_of(config).has_value();
 }
 
+constexpr double kRain_mm_h[] = {1, 10, 50, 100};
+
+std::vector<Storm> storms_in(double wind_m_s) {
+  std::vector<Storm> out;
+  for (const double rain_mm_h : kRain_mm_h) {
+    Storm storm;
+    storm.rain_mm_h = rain_mm_h;
+    storm.drop_air_mm = weather::median_drop_best_mm(rain_mm_h);
+    storm.drop_landing_mm = weather::median_drop_laws_parsons_mm(rain_mm_h);
+    storm.slant_deg = weather::slant_deg(wind_m_s, storm.drop_landing_mm);
+    storm.onto_front_mm_h = weather::driving_rain_mm_h(wind_m_s, rain_mm_h, 0);
+    out.push_back(storm);
+  }
+  return out;
+}
+
 void add_verdict(Findings& out, std::string_view rule, Verdict verdict) {
   out.add({rule, verdict, {}, {}, {}, {}, {}});
 }
@@ -306,6 +322,7 @@ Surroundings surroundings_of(const config::Config& config, const Evaluation& e) 
   if (site.wind_m_s && shelter_known(config)) {
     out.rain = weather::wet_front(front, edge, *site.wind_m_s, weather::kUsualDrop_mm);
   }
+  if (site.wind_m_s) out.storms = storms_in(*site.wind_m_s);
   if (edge) {
     out.dry_up_to_m_s = weather::dry_up_to_m_s(edge->out_mm, edge->height_mm - front.counter_mm,
                                                weather::kUsualDrop_mm);

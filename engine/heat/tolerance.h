@@ -34,6 +34,11 @@ std::optional<double> tolerance_s(double flux_kw_m2);
 // before that they hold back more, and wet ones scald.
 double through_layers(int layers);
 
+// Wood that is never held warmer than this does not catch fire after years, degrees Celsius:
+// Babrauskas, Gray and Janssens 2007, abstract read. A surface's temperature is measured, never
+// worked out here.
+inline constexpr double kWoodForLong_c = 77;
+
 enum class Material : std::uint8_t { Metal, Stone, Plastic, Wood, Textile };
 
 // Highest surface temperature (degrees Celsius) that bare skin bears for this contact, 1 s to 8 h;

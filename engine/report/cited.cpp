@@ -53,7 +53,7 @@ std::string_view clear_rule(clearance::Hot hot, const clearance::Need& need) {
   using clearance::Hot;
   using clearance::Side;
   if (need.from == From::Unknown || need.from == From::Local) return {};
-  if (hot == Hot::Flue) return "clearance.flue";
+  if (hot == Hot::Flue) return need.from == From::Published ? "clearance.flue" : "";
   if (hot == Hot::Grill) return "clearance.grill";
   const bool published = need.from == From::Published;
   switch (need.side) {
@@ -72,12 +72,36 @@ std::string_view clear_rule(clearance::Hot hot, const clearance::Need& need) {
   return {};
 }
 
+std::string_view clear_asker(clearance::Hot hot, clearance::From from) {
+  using clearance::From;
+  using clearance::Hot;
+  switch (from) {
+    case From::Unknown:
+      return "nobody yet";
+    case From::Listed:
+      return hot == Hot::Flue    ? "the flue's maker"
+             : hot == Hot::Grill ? "the grill's manual"
+                                 : "the oven's manual";
+    case From::Local:
+      return "a local rule";
+    case From::Published:
+      return "published codes, no listing";
+  }
+  return {};
+}
+
 std::vector<Cited> cited_sources(const config::Config& config, const evaluate::Evaluation& e) {
   std::vector<Cited> all;
   for (const Finding& finding : e.findings) cite_rule(all, finding.rule);
   for (const clearance::Zone& zone : e.surroundings.hot) {
     if (zone.need.from == clearance::From::Published)
       cite_rule(all, clear_rule(zone.hot, zone.need));
+  }
+  if (!e.surroundings.storms.empty()) {
+    for (const std::string_view id :
+         {"weather.drop_air", "weather.drop_landing", "weather.driving_rain"}) {
+      cite_rule(all, id);
+    }
   }
   cite_rule(all, e.recommended.binding);
   for (const evaluate::CookResult& cook : e.cooks) {

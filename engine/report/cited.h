@@ -24,6 +24,9 @@ bool applies(const rules::Caution& caution, config::Fuel fuel);
 // The rule whose source a figure for free room rests on; empty: a local rule, or nobody has said.
 std::string_view clear_rule(clearance::Hot hot, const clearance::Need& need);
 
+// Who asks for it, in a few words: "the oven's manual", "a local rule", "nobody yet".
+std::string_view clear_asker(clearance::Hot hot, clearance::From from);
+
 // One source as it is cited: the clauses of all rules that cite it, and the weakest that any of
 // their figures is known.
 struct Cited {

@@ -59,7 +59,11 @@ std::vector<Table> heat_tables(const Page& page) {
     }
     touch.rows.push_back(std::move(cells));
   }
-  return {std::move(heat), std::move(touch)};
+  Table wood{"Wood that stays warm",
+             {"", "At most"},
+             {{"Under, behind or beside the oven for years (Babrauskas and others 2007)",
+               temperature(page, heat::kWoodForLong_c)}}};
+  return {std::move(heat), std::move(touch), std::move(wood)};
 }
 
 std::vector<Table> light_tables(const Page& page) {

@@ -15,11 +15,11 @@ namespace {
 
 // Numbers that stand on the page without a finding of their own, and their rules.
 constexpr std::string_view kAlwaysExplained[] = {
-    "reach.feet_line",   "height.sensitivity",  "height.fits_adults",  "height.compromise",
-    "height.full_view",  "height.hand_ceiling", "height.dough_band",   "cook.survey_adult",
-    "cook.survey_child", "cook.taller_than",    "cook.shoe_allowance", "cook.seated",
-    "cook.child_table",  "reach.prep_depth",    "heat.linger",         "heat.mouth",
-    "heat.touch"};
+    "reach.feet_line",   "height.sensitivity",  "height.fits_adults",   "height.compromise",
+    "height.full_view",  "height.hand_ceiling", "height.dough_band",    "cook.survey_adult",
+    "cook.survey_child", "cook.taller_than",    "cook.shoe_allowance",  "cook.seated",
+    "cook.child_table",  "reach.prep_depth",    "heat.linger",          "heat.mouth",
+    "heat.touch",        "weather.drop_air",    "weather.drop_landing", "weather.driving_rain"};
 
 // Which section a finding stands in.
 std::string_view section_of(std::string_view rule) {
@@ -133,7 +133,7 @@ void put_section(JsonWriter& out, const Section& section) {
 }
 
 // Every id that something on the page offers a why for, once.
-std::vector<std::string_view> explained(const Summary& s, const std::vector<Section>& all) {
+std::vector<std::string_view> explained_by(const Summary& s, const std::vector<Section>& all) {
   std::vector<std::string_view> ids;
   const auto add = [&ids](std::string_view id) {
     if (!id.empty() && std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
@@ -204,6 +204,10 @@ std::vector<Section> sections(const Page& page) {
   return all;
 }
 
+std::vector<std::string_view> explained(const Page& page, const std::vector<Section>& all) {
+  return explained_by(summary(page.config, page.evaluation, page.units), all);
+}
+
 std::string page_json(const config::Config& config, const evaluate::Evaluation& evaluation,
                       Units units) {
   const Page page{config, evaluation, units};
@@ -229,7 +233,7 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
   }
   out.end_list();
   out.key("why");
-  put_whys(out, page, explained(s, all));
+  put_whys(out, page, explained_by(s, all));
   out.end_object();
   return out.take();
 }

@@ -36,6 +36,9 @@ struct Section {
 
 std::vector<Section> sections(const Page& page);
 
+// Every rule and caution whose number stands somewhere in these, once.
+std::vector<std::string_view> explained(const Page& page, const std::vector<Section>& sections);
+
 // The tables of the sections that have some.
 std::vector<Table> people_tables(const Page& page);
 std::vector<Table> arrangement_tables(const Page& page);

@@ -265,7 +265,17 @@ std::vector<Table> reach_tables(const Page& page) {
                           dough ? page.length(cook.zones.far_mm) : kNone,
                           cook.at_oven ? page.length(cook.nearest_standoff_mm) : kNone});
   }
-  return {table};
+  // For whoever cooks seated: how deep the room for knees is, from the counter's front edge.
+  Table knees{"Room for knees under the counter (ADA 2010, 306.3)",
+              {"At this height", "Clear from the front edge"},
+              {}};
+  const bool seated = std::any_of(page.config.cooks.begin(), page.config.cooks.end(),
+                                  [](const config::Cook& cook) { return cook.seated; });
+  for (const double height_mm : {230.0, 460.0, 685.0}) {
+    const auto depth_mm = reach::knee_depth_mm(height_mm);
+    if (seated && depth_mm) knees.rows.push_back({page.length(height_mm), page.length(*depth_mm)});
+  }
+  return {std::move(table), std::move(knees)};
 }
 
 std::vector<Table> trial_tables(const Page& page) {

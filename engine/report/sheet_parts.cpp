@@ -124,9 +124,8 @@ std::string clear_source(clearance::Hot hot, const clearance::Need& need) {
     case From::Unknown:
       break;
     case From::Listed:
-      if (hot == clearance::Hot::Flue) return "the flue's maker";
-      if (hot == clearance::Hot::Grill) return "the grill's manual";
-      return source_note("clearance.side");
+      if (hot == clearance::Hot::Oven) return source_note("clearance.side");
+      return std::string(clear_asker(hot, need.from));
     case From::Local:
       return "local rule, as typed in";
     case From::Published:

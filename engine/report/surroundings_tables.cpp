@@ -1,5 +1,6 @@
 // Tables of free room, cylinder openings and rain: each cell already in words.
 
+#include "engine/report/cited.h"
 #include "engine/report/page_parts.h"
 #include "engine/report/phrases.h"
 #include "engine/weather/rain.h"
@@ -16,6 +17,11 @@ std::string area(double cm2, Units units) {
 std::string speed(double m_s, Units units) {
   constexpr double kMph_m_s = 0.44704;  // exact: international mile
   return units == Units::Inch ? fixed(m_s / kMph_m_s, 0) + " mph" : trimmed(m_s, 1) + " m/s";
+}
+
+std::string rain(double mm_h, Units units) {
+  return units == Units::Inch ? trimmed(mm_h / 25.4, 2) + " in an hour"
+                              : trimmed(mm_h, 1) + " mm an hour";
 }
 
 Table vents_table(const Page& page) {
@@ -40,21 +46,7 @@ Table vents_table(const Page& page) {
 std::vector<Table> clearance_tables(const Page& page) {
   Table table{"Free room", {"Side", "Asked for", "By", "There is"}, {}};
   for (const clearance::Need& need : page.evaluation.clearances) {
-    std::string by;
-    switch (need.from) {
-      case clearance::From::Unknown:
-        by = "nobody yet";
-        break;
-      case clearance::From::Listed:
-        by = "the oven's manual";
-        break;
-      case clearance::From::Local:
-        by = "a local rule";
-        break;
-      case clearance::From::Published:
-        by = "published codes, no listing";
-        break;
-    }
+    std::string by(clear_asker(clearance::Hot::Oven, need.from));
     table.rows.push_back({capitalised(std::string(clearance::side_name(need.side))),
                           need.required_mm ? page.length(*need.required_mm) : "not known",
                           std::move(by),
@@ -90,6 +82,17 @@ std::vector<Table> weather_tables(const Page& page) {
                           dry_mm ? page.length(*dry_mm) : "all of it"});
   }
   std::vector<Table> tables{std::move(table)};
+  Table storms{"Rain by how hard it falls, in that wind",
+               {"Rain", "Middle drop in the air (Best 1950)",
+                "Middle drop that lands (Laws and Parsons 1943)", "From the vertical",
+                "Driven onto an upright front (Lacy, ISO 15927-3)"},
+               {}};
+  for (const evaluate::Storm& storm : page.evaluation.surroundings.storms) {
+    storms.rows.push_back({rain(storm.rain_mm_h, page.units), trimmed(storm.drop_air_mm, 1) + " mm",
+                           trimmed(storm.drop_landing_mm, 1) + " mm", degrees(storm.slant_deg),
+                           rain(storm.onto_front_mm_h, page.units)});
+  }
+  tables.push_back(std::move(storms));
   if (const auto& limit = page.evaluation.surroundings.dry_up_to_m_s) {
     tables.push_back({"The cover",
                       {"Keeps the counter dry up to"},

@@ -35,10 +35,17 @@ constexpr auto kCautions = std::to_array<Caution>({
      "out. Never indoors, in a garage or a tent, even with air.",
      "cpsc_co", "label for charcoal; for gas and wood our judgement", Basis::Judgement},
     {"caution.lp_cylinder", Applies::Gas, "The cylinder",
-     "Never shut a gas cylinder in with the burner. Keep it upright. Its own space needs openings "
-     "high and low, each at least 10 sq in (65 cm2) and 1/2 sq in for each pound of gas (7.1 cm2 "
-     "for each kg), or one whole side open: gas is heavier than air.",
+     "Never shut a gas cylinder in with the burner. Keep it upright. Its own space has one whole "
+     "side open, or two openings as high as its valve and two at the floor, opposite each other, "
+     "each at least 10 sq in (65 cm2) and 1/2 sq in for each pound of gas (7.1 cm2 for each kg): "
+     "gas is heavier than air.",
      "z21_58", "enclosure for cylinders, as manuals give it", Basis::SecondHand},
+    {"caution.lp_cylinder_fire_feature", Applies::Gas, "The cylinder's openings, the other form",
+     "For fire features another form is published: within 5 in (127 mm) of the top at least two "
+     "openings, 1 sq in for each pound of gas in all (14.2 cm2 for each kg); at the floor half of "
+     "that, beginning no higher than 1 in (25 mm). Where the manual is silent, take the larger of "
+     "the two forms.",
+     "z21_97", "enclosure for cylinders, as manuals give it", Basis::SecondHand},
     {"caution.cylinder_place", Applies::Gas, "Where the cylinder stands",
      "A cylinder's relief valve stays at least 3 ft (0.9 m) from any opening of the building below "
      "it and 5 ft (1.5 m) from anything that sparks.",

@@ -78,6 +78,14 @@ inline constexpr auto kSources = std::to_array<Source>({
      "The terminal velocity of fall for water droplets in stagnant air, J. Meteorology 6, 243",
      "1949", Basis::SecondHand, "Its table 2, through two transcriptions that agree."},
 
+    {"best1950", "Best", "The size distribution of raindrops, Q. J. R. Meteorol. Soc. 76, 16",
+     "1950", Basis::Seen, "Abstract only."},
+    {"laws_parsons1943", "Laws and Parsons",
+     "The relation of raindrop-size to intensity, Trans. Am. Geophys. Union 24, 452", "1943",
+     Basis::SecondHand, ""},
+    {"iso15927_3", "ISO", "ISO 15927-3, driving rain on upright walls", "", Basis::SecondHand,
+     "Lacy's factor, as two public texts give it."},
+
     // Fire, gas, power ------------------------------------------------------------------------
     {"nfpa_tips", "NFPA and the US Fire Administration", "Outdoor cooking safety tips", "",
      Basis::SecondHand, "Four public pages agree."},
@@ -100,6 +108,8 @@ inline constexpr auto kSources = std::to_array<Source>({
      Basis::SecondHand, ""},
     {"z21_58", "ANSI", "Z21.58, outdoor cooking gas appliances", "", Basis::SecondHand,
      "Through the manuals of five makers, which agree."},
+    {"z21_97", "ANSI", "Z21.97, outdoor decorative gas appliances", "", Basis::SecondHand,
+     "Figures through manuals; that they come from this standard is from memory."},
     {"nfpa58", "NFPA", "NFPA 58, Liquefied Petroleum Gas Code", "2017", Basis::SecondHand, ""},
     {"nec", "NFPA", "NFPA 70, National Electrical Code", "2020 and later", Basis::SecondHand, ""},
     {"babrauskas2007", "Babrauskas, Gray and Janssens",

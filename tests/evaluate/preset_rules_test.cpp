@@ -10,6 +10,7 @@
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
 #include "engine/rules/rules.h"
+#include "tests/report/preset.h"
 
 using namespace hs;
 
@@ -54,12 +55,9 @@ TEST_CASE("every verdict of a rule of what keeps people whole is shown by a pres
   }
 }
 
-TEST_CASE("the example shows each verdict, and every preset hears of heat, room and weather",
-          "[evaluate][heat][clearance][weather]") {
-  for (const char* name :
-       {"demo", "stations/four_cooks", "stations/evening_lamp", "stations/brick_oven_too_close",
-        "stations/prep_only", "stations/open_courtyard", "stations/crowded_porch",
-        "stations/seated_cook"}) {
+TEST_CASE("the example shows each verdict, and every preset hears of heat, light, room and weather",
+          "[evaluate][heat][light][clearance][weather]") {
+  for (const char* name : test::kPresets) {
     const auto config = evaluate::read(file(name));
     REQUIRE(config.has_value());
     std::set<Verdict> verdicts;
@@ -69,8 +67,10 @@ TEST_CASE("the example shows each verdict, and every preset hears of heat, room 
       modules.insert(finding.rule.substr(0, finding.rule.find('.')));
     }
     CAPTURE(name);
-    CHECK(modules.count("clearance") == 1);
-    CHECK(modules.count("weather") == 1);
+    for (const char* module : {"heat", "light", "clearance", "weather"}) {
+      CAPTURE(module);
+      CHECK(modules.count(module) == 1);
+    }
     if (std::string_view(name) == "demo") CHECK(verdicts.size() == 4);
   }
 }

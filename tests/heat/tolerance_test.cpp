@@ -56,6 +56,12 @@ TEST_CASE("touching follows the published limits", "[heat][source]") {
   CHECK(heat::touch_limit_c(Material::Metal, 1) == 62);
 }
 
+TEST_CASE("wood may stay at 76 C for years and not at 78", "[heat][source]") {
+  // Babrauskas, Gray and Janssens 2007, abstract: 77 C (check value 12).
+  CHECK(76 <= heat::kWoodForLong_c);
+  CHECK(78 > heat::kWoodForLong_c);
+}
+
 TEST_CASE("longer contact never bears a hotter surface, nor metal a hotter one than wood",
           "[heat][law]") {
   for (const Material material :

@@ -119,7 +119,7 @@ TEST_CASE("tables have as many cells in each row as columns", "[report][page][la
       for (const json& row : table.at("rows")) CHECK(row.size() == table.at("columns").size());
     }
   }
-  CHECK(tables == 13);
+  CHECK(tables == 14);
 }
 
 TEST_CASE("estimates show their error and measured heights do not", "[report][page]") {
@@ -153,6 +153,53 @@ TEST_CASE("each cook is told how many they are taller than, among whom", "[repor
   CHECK(rows.at(4).at(5) == "46 in 100 of the survey's men; eye above 50 in 100");
   CHECK(page.at("why").at("cook.taller_than").at("clause") ==
         "stature and eye height, mean and standard deviation");
+}
+
+TEST_CASE("a seated cook is told how deep the room for knees is, others are not",
+          "[report][page]") {
+  const auto knees = [](bool seated) {
+    config::Config config;
+    config.cooks[0].seated = seated;
+    const json page =
+        json::parse(report::page_json(config, evaluate::evaluate_fit(config), Units::Millimetre));
+    for (const json& table : section(page, "reach").at("tables")) {
+      if (table.at("caption").get<std::string>().starts_with("Room for knees")) return table;
+    }
+    return json();
+  };
+  CHECK(knees(false).is_null());
+  // ADA 2010 306.3.3, through its figure: 11 in (280 mm) deep at 9 in (230 mm), 8 in (205 mm) at
+  // 27 in (685 mm).
+  const json rows = knees(true).at("rows");
+  CHECK(rows.front() == json{"230 mm", "280 mm"});
+  CHECK(rows.back() == json{"685 mm", "205 mm"});
+}
+
+TEST_CASE("rain is told from drizzle to cloudburst, with what drives it onto the front",
+          "[report][page][weather]") {
+  config::Config config;
+  const auto rain = [&config] {
+    const json page =
+        json::parse(report::page_json(config, evaluate::evaluate_fit(config), Units::Millimetre));
+    for (const json& table : section(page, "weather").at("tables")) {
+      if (table.at("caption").get<std::string>().starts_with("Rain by how hard")) {
+        return table.at("rows");
+      }
+    }
+    return json();
+  };
+  CHECK(rain().is_null());  // nobody has said how the wind blows
+  config.site.wind_m_s = 5;
+  // At 10 mm/h Best 1950 and Laws and Parsons 1943 both give 1.885 mm; at 100 mm/h 3.215 and 2.867.
+  // Lacy (ISO 15927-3): 0.222 x 5 m/s x 10 mm/h = 11.1 mm/h.
+  const json rows = rain();
+  REQUIRE(rows.size() == 4);
+  CHECK(rows[1][0] == "10 mm an hour");
+  CHECK(rows[1][1] == "1.9 mm");
+  CHECK(rows[1][2] == "1.9 mm");
+  CHECK(rows[1][4] == "11.1 mm an hour");
+  CHECK(rows[3][1] == "3.2 mm");
+  CHECK(rows[3][2] == "2.9 mm");
 }
 
 TEST_CASE("the inputs behind a number name the field that changes them", "[report][page]") {

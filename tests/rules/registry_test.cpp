@@ -187,7 +187,8 @@ TEST_CASE("every fuel gets the cautions that belong to it", "[rules][caution]") 
     const bool gas = fuel == Fuel::Gas || fuel == Fuel::GasAndWood;
     const bool solid = fuel != Fuel::Gas && fuel != Fuel::Electric;
     const bool electric = fuel == Fuel::Electric || fuel == Fuel::Pellet;
-    for (const char* of_gas : {"caution.leak_test", "caution.relight", "caution.lp_cylinder"}) {
+    for (const char* of_gas : {"caution.leak_test", "caution.relight", "caution.lp_cylinder",
+                               "caution.lp_cylinder_fire_feature"}) {
       CHECK(ids.count(of_gas) == (gas ? 1U : 0U));
     }
     CHECK(ids.count("caution.ash") == (solid ? 1U : 0U));
