@@ -23,11 +23,18 @@
 #include "engine/config/setting.h"
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
+#include "engine/report/html_report.h"
 #include "engine/report/report_json.h"
 #include "engine/report/rules_json.h"
 #include "engine/report/sheet.h"
 #include "engine/report/svg.h"
 #include "engine/share/link.h"
+
+// The page's own looks, compiled in (engine/CMakeLists.txt).
+namespace hearthsight::embedded {
+std::string_view theme_css();
+std::string_view report_css();
+}  // namespace hearthsight::embedded
 
 namespace {
 
@@ -45,6 +52,8 @@ constexpr std::string_view kHelp =
     "  hearthsight draw FILE NAME [--units inch|mm] [--cook N] [--set key.path=value]...\n"
     "                                                        a drawing, SVG, 1 unit = 1 mm;\n"
     "                                                        NAME: section, elevation, plan\n"
+    "  hearthsight report FILE [--units inch|mm] [--set key.path=value]...\n"
+    "                                                        the whole report, one HTML file\n"
     "  hearthsight link FILE [--set key.path=value]...       the link's text, without '#'\n"
     "  hearthsight from-link TEXT                            the config of a link, JSON\n"
     "  hearthsight schema                                    JSON Schema of the config\n"
@@ -176,28 +185,47 @@ std::string sheet_names() {
   return names;
 }
 
+// Takes an option and its value out of the words.
+std::optional<std::string_view> take(std::vector<std::string_view>& words,
+                                     std::string_view option) {
+  for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+    if (words[i] != option || words[i - 1] == "--set") continue;
+    const std::string_view value = words[i + 1];
+    const auto at = words.begin() + static_cast<std::ptrdiff_t>(i);
+    words.erase(at, at + 2);
+    return value;
+  }
+  return {};
+}
+
+hs::report::Units take_units(std::vector<std::string_view>& words, std::vector<Problem>& problems) {
+  const auto units = take(words, "--units");
+  if (units && *units != "mm" && *units != "inch") {
+    problems.push_back({"--units", hs::shortened(*units), "inch or mm"});
+  }
+  return units == "mm" ? hs::report::Units::Millimetre : hs::report::Units::Inch;
+}
+
+// The looks are the page's own two files.
+Outcome report(std::vector<std::string_view> words) {
+  std::vector<Problem> problems;
+  const hs::report::Units units = take_units(words, problems);
+  const Loaded loaded = load(words);
+  append(problems, loaded.problems);
+  if (!problems.empty()) return refused(std::move(problems));
+  const std::string style = "<style>\n" + std::string(hearthsight::embedded::theme_css()) +
+                            std::string(hearthsight::embedded::report_css()) + "</style>\n";
+  return done(
+      hs::report::report_html(loaded.config, hs::evaluate::evaluate(loaded.config), units, style));
+}
+
 // One drawing. Its own words are taken out; the rest is as for evaluate.
 Outcome draw(std::vector<std::string_view> words) {
   std::vector<Problem> problems;
   hs::report::SheetView view;
   std::optional<std::size_t> cook;
-  const auto take = [&](std::string_view option) -> std::optional<std::string_view> {
-    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
-      if (words[i] != option || words[i - 1] == "--set") continue;
-      const std::string_view value = words[i + 1];
-      const auto at = words.begin() + static_cast<std::ptrdiff_t>(i);
-      words.erase(at, at + 2);
-      return value;
-    }
-    return {};
-  };
-  if (const auto units = take("--units")) {
-    if (*units == "mm") view.units = hs::report::Units::Millimetre;
-    if (*units != "mm" && *units != "inch") {
-      problems.push_back({"--units", hs::shortened(*units), "inch or mm"});
-    }
-  }
-  if (const auto number = take("--cook")) {
+  view.units = take_units(words, problems);
+  if (const auto number = take(words, "--cook")) {
     const auto value = hs::parse_decimal(*number);
     if (value && *value >= 1 && *value <= hs::config::kMaxCooks && *value == std::floor(*value)) {
       cook = static_cast<std::size_t>(*value) - 1;
@@ -252,6 +280,7 @@ Outcome run(const std::vector<std::string_view>& words) {
   if (command == "--version") return done("hearthsight " + std::string(hs::version()) + "\n");
   if (command == "check") return check(words);
   if (command == "draw") return draw(words);
+  if (command == "report") return report(words);
   if (command == "from-link") return from_link(words);
   if (command == "evaluate" || command == "link") {
     Loaded loaded = load(words);

@@ -69,6 +69,42 @@ test('a link and the config it came from are exchanged exactly', () => {
   assert.equal(run(['evaluate', '-'], back.stdout).stdout, run(['evaluate', '-'], given).stdout);
 });
 
+// libxml2 where it is installed: what is well formed needs no mending.
+const xmllint = spawnSync('xmllint', ['--version']).status === 0;
+
+test('report prints one HTML file that stands alone, in the units asked for', () => {
+  const given = config({ title: 'A & <B>', cooks: [{ name: '<script>alert(1)</script>' }, { name: 'Bo' }] });
+  const inch = run(['report', '-'], given);
+  assert.equal(inch.status, 0, inch.stderr);
+  assert.equal(inch.stderr, '');
+  assert.match(inch.stdout, /^<!DOCTYPE html>\n<html lang="en">/);
+  assert.match(inch.stdout, /<title>A &amp; &lt;B&gt;<\/title>/);
+  assert.doesNotMatch(inch.stdout, /<script|<link|<img|href=|src=|url\(/);
+  // The page's own colours, print rules, the drawings and the safety sheet are inside.
+  for (const part of ['--paper: #faf4e6', '@media print', '<svg ', 'id="safety"', 'id="sources"']) {
+    assert.ok(inch.stdout.includes(part), part);
+  }
+  const mm = run(['report', '-', '--units', 'mm'], given);
+  assert.notEqual(mm.stdout, inch.stdout);
+  assert.equal(run(['report', '-', '--units', 'inch'], given).stdout, inch.stdout);
+  if (xmllint) {
+    for (const { stdout } of [inch, mm]) {
+      const checked = spawnSync('xmllint', ['--noout', '-'], { input: stdout, encoding: 'utf8' });
+      assert.equal(checked.status, 0, checked.stderr);
+    }
+  }
+});
+
+test('report refuses what is bad, and prints nothing then', () => {
+  for (const args of [['report', '-', '--units', 'feet'], ['report', '-', '--set', 'oven.fuel=coal'], ['report']]) {
+    const result = run(args, config());
+    assert.equal(result.status, 2);
+    assert.equal(result.stdout, '');
+    assert.notEqual(result.stderr, '');
+  }
+  assert.match(run(['report', '-', '--units', 'feet'], config()).stderr, /--units.*inch or mm/);
+});
+
 test('draw prints one drawing as SVG, true to scale', () => {
   for (const name of ['section', 'elevation', 'plan']) {
     const result = run(['draw', '-', name, '--units', 'mm'], config({ title: 'A & B' }));

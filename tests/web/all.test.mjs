@@ -7,6 +7,7 @@ import './cases/forms.mjs';
 import './cases/sheets.mjs';
 import './cases/drawings.mjs';
 import './cases/plots.mjs';
+import './cases/report.mjs';
 import './cases/fallback.mjs';
 import './cases/pictures.mjs';
 import './cases/scene.mjs';

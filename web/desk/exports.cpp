@@ -7,7 +7,9 @@
 
 #include <cstddef>
 
+#include "engine/report/html_report.h"
 #include "engine/report/page_json.h"
+#include "engine/report/safety_sheet.h"
 #include "engine/report/sheet_json.h"
 #include "web/app/app.h"
 #include "web/desk/page_fields.h"
@@ -43,6 +45,17 @@ EMSCRIPTEN_KEEPALIVE const char* dk_drawing_json(const char* name, int cook, int
       {a.view.units, static_cast<std::size_t>(cook)},
       use == 2 ? hs::report::SheetUse::File
                : (use == 1 ? hs::report::SheetUse::Dusk : hs::report::SheetUse::Sun)));
+}
+// `style`: markup for the head, the page's own style sheets.
+EMSCRIPTEN_KEEPALIVE const char* dk_report_html(const char* style) {
+  const App& a = app();
+  return answer(
+      hs::report::report_html(a.session.config(), a.session.evaluation(), a.view.units, style));
+}
+EMSCRIPTEN_KEEPALIVE const char* dk_safety_html(const char* style) {
+  const App& a = app();
+  return answer(
+      hs::report::safety_html(a.session.config(), a.session.evaluation(), a.view.units, style));
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_fields_json() {
   return answer(hs::web::page_fields_json(app().session.config(), app().view.units));

@@ -27,7 +27,8 @@ export function makeEngine(module) {
   const call = (name, ...values) => run(`hs_${name}`, values);
   const text = (name, ...values) => module.UTF8ToString(call(name, ...values));
   const json = (name, ...values) => JSON.parse(text(name, ...values));
-  const desk = (name, ...values) => JSON.parse(module.UTF8ToString(run(`dk_${name}`, values)));
+  const deskText = (name, ...values) => module.UTF8ToString(run(`dk_${name}`, values));
+  const desk = (name, ...values) => JSON.parse(deskText(name, ...values));
 
   return {
     // Settles when the desk may be asked.
@@ -53,6 +54,9 @@ export function makeEngine(module) {
     acceptTrial: () => desk('accept_trial'),
     page: () => desk('page_json'),
     fields: () => desk('fields_json'),
+    // Whole documents; `style` is markup for their head.
+    reportHtml: (style) => deskText('report_html', style),
+    safetyHtml: (style) => deskText('safety_html', style),
     // { title, description, svg }; `use`: 'sun' or 'dusk' to show, 'file' to save.
     drawing: (name, person, use) => desk('drawing_json', name, person, numbers[use]),
 

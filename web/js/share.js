@@ -15,6 +15,7 @@ const fullLink = (engine) => `${location.href.split('#')[0]}#${engine.link()}`;
 export function makeShare(engine, { openLink, openJson, setUnits, units }) {
   const text = find('link-text');
   const say = (words) => setText(find('copy-state'), words);
+  const sayOfPaper = (words) => setText(find('paper-state'), words);
 
   // For browsers and pages that may not write the clipboard: the link, ready to be copied by hand.
   const offer = () => {
@@ -52,14 +53,43 @@ export function makeShare(engine, { openLink, openJson, setUnits, units }) {
     if (problems.length === 0) find('paste-text').value = '';
   });
 
-  find('save-file').addEventListener('click', () => {
-    const place = URL.createObjectURL(new Blob([engine.configText()], { type: 'application/json' }));
-    const anchor = document.createElement('a');
-    anchor.href = place;
-    anchor.download = 'hearthsight-station.json';
-    anchor.click();
-    // Some browsers read it only after this turn.
+  // Some browsers read it only after this turn.
+  const placeOf = (text, type) => {
+    const place = URL.createObjectURL(new Blob([text], { type }));
     setTimeout(() => URL.revokeObjectURL(place), 60000);
+    return place;
+  };
+  const save = (text, type, name) => {
+    const anchor = document.createElement('a');
+    anchor.href = placeOf(text, type);
+    anchor.download = name;
+    anchor.click();
+  };
+  find('save-file').addEventListener('click', () => {
+    save(engine.configText(), 'application/json', 'hearthsight-station.json');
+  });
+
+  // The sheet opens in its own tab, under this page's policy, so its looks are links to our own
+  // files; what is saved has them inside.
+  const theme = document.querySelector('link[href$="theme.css"]').href;
+  const looks = [theme, new URL('report.css', theme).href];
+  find('open-safety').addEventListener('click', () => {
+    const style = looks.map((url) => `<link rel="stylesheet" href="${url.replaceAll('&', '&amp;')}"/>`).join('\n');
+    if (!window.open(placeOf(engine.safetyHtml(style), 'text/html'), '_blank')) {
+      sayOfPaper('This browser opens no second page: save the whole report instead.');
+    }
+  });
+  find('save-report').addEventListener('click', async () => {
+    try {
+      const styles = await Promise.all(looks.map(async (url) => {
+        const answer = await fetch(url);
+        if (!answer.ok) throw new Error(url);
+        return answer.text();
+      }));
+      save(engine.reportHtml(`<style>\n${styles.join('')}</style>\n`), 'text/html', 'hearthsight-report.html');
+    } catch {
+      sayOfPaper('The report needs the network once: try again when there is some.');
+    }
   });
   find('open-file').addEventListener('change', async (event) => {
     const [file] = event.target.files;
