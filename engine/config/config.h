@@ -17,6 +17,7 @@ namespace hs::config {
 
 inline constexpr int kFormatVersion = 1;
 inline constexpr std::size_t kMaxCooks = 12;
+inline constexpr std::size_t kMaxPoints = 40;  // of the ground's survey
 
 enum class Build : std::uint8_t { Adult, AdultA, AdultB, Child };
 enum class Hand : std::uint8_t { Right, Left };
@@ -63,6 +64,10 @@ enum class FlueKind : std::uint8_t { None, Open, ThroughRoof };
 enum class Ground : std::uint8_t { Paving, Deck, Bare };
 enum class Extinguisher : std::uint8_t { InReach, Behind, Away, None };
 enum class Cylinder : std::uint8_t { None, OpenSide, OwnCabinet, WithBurner };
+enum class Setup : std::uint8_t { A, B, C, D };
+enum class PointKind : std::uint8_t { Panel, Joint, Feet, Other };
+enum class LevelTool : std::uint8_t { Laser, WaterLevel, Straightedge };
+enum class Footing : std::uint8_t { Slab, SetPavers, LoosePavers, Deck };
 // As the cook sees it, clockwise from in front of the oven: Front blows into the mouth, Right comes
 // from the cook's right. Ordered round the compass.
 enum class WindFrom : std::uint8_t {
@@ -287,6 +292,40 @@ struct Weights {
   bool operator==(const Weights&) const = default;
 };
 
+// One reading down from a level line to the ground.
+struct SurveyPoint {
+  // From the front left corner of the counters, as the cook sees them; y back, negative in front.
+  double x_mm = 0, y_mm = 0;
+  std::optional<double> reading_mm{};  // absent: still to be taken
+  Setup setup = Setup::A;  // readings of one level line; A, B are joined by shared points
+  PointKind kind = PointKind::Panel;
+
+  bool operator==(const SurveyPoint&) const = default;
+};
+
+struct Anchor {
+  std::optional<double> diameter_mm, spacing_mm, edge_mm;
+
+  bool operator==(const Anchor&) const = default;
+};
+
+// The ground under the station, and the base that is cut to it.
+struct Survey {
+  std::vector<SurveyPoint> points;
+  std::optional<LevelTool> tool;
+  std::optional<double> laser_mm;  // stated by its maker, over 10 m
+  double board_mm = 139.7;         // height of the boards that the base is cut from: 1x6
+  std::optional<double> base_mm;   // top of the base above the feet; absent: the best one found
+  double least_mm = 50;            // of board that must stay above the highest ground
+  double step_mm = 100;            // between ordinates
+  std::optional<Footing> footing;
+  std::optional<bool> weeps;          // openings at the low side
+  std::optional<bool> gas_vent_open;  // the gas bay's floor opening leads out under the base
+  Anchor anchor;
+
+  bool operator==(const Survey&) const = default;
+};
+
 struct Config {
   std::string title;
   std::vector<Cook> cooks{Cook{.name = "Cook 1"}};
@@ -299,6 +338,7 @@ struct Config {
   Heat heat;
   Light light;
   Weights weights;
+  Survey survey;
 
   bool operator==(const Config&) const = default;
 };

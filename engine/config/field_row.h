@@ -1,6 +1,6 @@
 #pragma once
 // How a row of the field table is written down; for engine/config/fields.cpp and the parts of the
-// table (rows_*.h) only. Ends with two macros, which fields.cpp undefines.
+// table (rows_*.h) only. Ends with three macros, which fields.cpp undefines.
 
 #include <optional>
 #include <span>
@@ -66,6 +66,14 @@ struct OfCook {
   }
 };
 
+template <Quantity Q, auto Member>
+struct OfPoint {
+  static Value get(const Config& c, std::size_t i) { return to_value(c.survey.points[i].*Member); }
+  static void set(Config& c, std::size_t i, const Value& v) {
+    from_value(c.survey.points[i].*Member, Q, v);
+  }
+};
+
 using Words = std::span<const std::string_view>;
 
 constexpr auto kLength = Quantity::Length;
@@ -114,4 +122,22 @@ struct Row {
     {                                                                                            \
       question, measure, rules                                                                   \
     }                                                                                            \
+  }
+#define POINT(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
+  Row {                                                                                           \
+    {tag,                                                                                         \
+     Group::Point,                                                                                \
+     path,                                                                                        \
+     label,                                                                                       \
+     Q,                                                                                           \
+     absent,                                                                                      \
+     lo,                                                                                          \
+     hi,                                                                                          \
+     step,                                                                                        \
+     words,                                                                                       \
+     &OfPoint<Q, member>::get,                                                                    \
+     &OfPoint<Q, member>::set},                                                                   \
+    {                                                                                             \
+      question, measure, rules                                                                    \
+    }                                                                                             \
   }

@@ -5,6 +5,7 @@
 #include "engine/base/packed_table.h"
 #include "engine/config/field_row.h"
 #include "engine/config/rows_surroundings.h"
+#include "engine/config/rows_survey.h"
 
 namespace hs::config {
 namespace {
@@ -418,6 +419,7 @@ constexpr auto kRows = std::to_array<Row>({
 
 #undef STATION
 #undef COOK
+#undef POINT
 
 // "site.cover" of "site.cover.kind"; empty: of no group.
 constexpr std::string_view group_of(std::string_view path) {
@@ -428,10 +430,10 @@ constexpr std::string_view group_of(std::string_view path) {
 // Every group's rows stand together, as the schema and files want them: a row of another part goes
 // behind the last of its group, or of the nearest group around it that is there.
 constexpr auto in_order() {
-  std::array<const Row*, kRows.size() + kSurroundingsRows.size()> all{};
+  std::array<const Row*, kRows.size() + kSurroundingsRows.size() + kSurveyRows.size()> all{};
   std::size_t count = 0;
   for (const Row& row : kRows) all[count++] = &row;
-  for (const Row& row : kSurroundingsRows) {
+  const auto place = [&](const Row& row) {
     std::size_t at = count;
     for (std::string_view group = group_of(row.field.path); !group.empty() && at == count;
          group = group_of(group)) {
@@ -446,7 +448,9 @@ constexpr auto in_order() {
     for (std::size_t i = count; i > at; --i) all[i] = all[i - 1];
     all[at] = &row;
     ++count;
-  }
+  };
+  for (const Row& row : kSurroundingsRows) place(row);
+  for (const Row& row : kSurveyRows) place(row);
   return all;
 }
 constexpr auto kOrdered = in_order();
@@ -473,6 +477,8 @@ static_assert(tags_unique(), "two fields share a tag or a path");
 
 using Fields = PackedTable<kTable, &Field::path, &Field::label>;
 using Help = PackedTable<kHelp, &FieldHelp::question, &FieldHelp::measure, &FieldHelp::rules>;
+constexpr List kLists[] = {{Group::Cook, "cooks", "cook", 1, kMaxCooks},
+                           {Group::Point, "survey.points", "point", 0, kMaxPoints}};
 
 }  // namespace
 
@@ -482,16 +488,51 @@ const FieldHelp& help_of(const Field& field) {
   return Help::rows()[static_cast<std::size_t>(&field - fields().data())];
 }
 
+std::span<const List> lists() { return kLists; }
+
+const List* list_of(Group group) {
+  for (const List& list : kLists) {
+    if (list.group == group) return &list;
+  }
+  return nullptr;
+}
+
+const List* list_around(std::string_view path) {
+  for (const List& list : kLists) {
+    const std::size_t size = list.path.size();
+    if (path.size() > size && path.starts_with(list.path) && path[size] == '.') return &list;
+  }
+  return nullptr;
+}
+
+std::size_t rows_of(const Config& config, Group group) {
+  switch (group) {
+    case Group::Station:
+      return 1;
+    case Group::Cook:
+      return config.cooks.size();
+    case Group::Point:
+      return config.survey.points.size();
+  }
+  return 0;
+}
+
+void set_rows(Config& config, Group group, std::size_t count) {
+  if (group == Group::Cook) config.cooks.resize(count);
+  if (group == Group::Point) config.survey.points.resize(count);
+}
+
 const Field* find_field(std::string_view path) {
-  std::string_view cook_key;
-  if (path.starts_with("cooks.")) {
-    const std::size_t dot = path.find('.', 6);
+  std::string_view key;
+  const List* list = list_around(path);
+  if (list != nullptr) {
+    const std::size_t dot = path.find('.', list->path.size() + 1);
     if (dot == std::string_view::npos) return nullptr;
-    cook_key = path.substr(dot + 1);
+    key = path.substr(dot + 1);
   }
   for (const Field& field : fields()) {
     if (field.path == path) return &field;
-    if (!cook_key.empty() && field.group == Group::Cook && key_of(field) == cook_key) return &field;
+    if (list != nullptr && field.group == list->group && key_of(field) == key) return &field;
   }
   return nullptr;
 }
@@ -504,13 +545,18 @@ const Field* find_tag(std::uint16_t tag) {
 }
 
 Value default_value(const Field& field) {
-  static const Config defaults;
+  static const Config defaults = [] {
+    Config config;
+    set_rows(config, Group::Point, 1);
+    return config;
+  }();
   return field.get(defaults, 0);
 }
 
-std::string path_of(const Field& field, std::size_t cook) {
-  if (field.group == Group::Station) return std::string(field.path);
-  return "cooks." + std::to_string(cook) + "." + std::string(key_of(field));
+std::string path_of(const Field& field, std::size_t row) {
+  const List* list = list_of(field.group);
+  if (list == nullptr) return std::string(field.path);
+  return std::string(list->path) + "." + std::to_string(row) + "." + std::string(key_of(field));
 }
 
 std::string_view key_of(const Field& field) {

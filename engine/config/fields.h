@@ -21,7 +21,8 @@ struct ChoiceIndex {
 };
 using Value = std::variant<std::monostate, double, bool, std::string, ChoiceIndex>;
 
-enum class Group : std::uint8_t { Station, Cook };  // Station: once; Cook: once for each cook
+// Station: once; the others: once for each row of their list.
+enum class Group : std::uint8_t { Station, Cook, Point };
 
 // What an absent or null key means for this field.
 enum class Absent : std::uint8_t {
@@ -33,17 +34,34 @@ enum class Absent : std::uint8_t {
 struct Field {
   std::uint16_t tag;  // permanent: never reused, never renumbered (links go by it)
   Group group;
-  std::string_view path;   // "oven.width_mm"; cooks: "cooks[].stature_mm"
+  std::string_view path;   // "oven.width_mm"; of a list: "cooks[].stature_mm"
   std::string_view label;  // two or three words, for a control
   Quantity quantity;
   Absent absent;
   double min, max;  // inclusive, in the field's unit; text: bytes
   double step;      // of a stepper
   std::span<const std::string_view> choices;
-  Value (*get)(const Config&, std::size_t cook);
+  Value (*get)(const Config&, std::size_t row);
   // The value must have the field's type; numbers are rounded to the quantum.
-  void (*set)(Config&, std::size_t cook, const Value&);
+  void (*set)(Config&, std::size_t row, const Value&);
 };
+
+// A list of rows that have fields of their own.
+struct List {
+  Group group;
+  std::string_view path;  // "cooks"
+  std::string_view item;  // "cook": one of them, in a message
+  std::size_t least, most;
+};
+std::span<const List> lists();
+// nullptr for the station, or for a path that is no list's or inside none ("cooks.0.share" is).
+const List* list_of(Group group);
+const List* list_around(std::string_view path);
+
+// Rows of this group in a config: 1 for the station.
+std::size_t rows_of(const Config& config, Group group);
+// Rows are added with their defaults, or dropped at the end. The station is left as it is.
+void set_rows(Config& config, Group group, std::size_t count);
 
 // What a form says beside the control. Kept apart, so that a program without forms need not carry
 // it.
@@ -63,11 +81,11 @@ std::span<const Field> fields();
 const Field* find_field(std::string_view path);
 const Field* find_tag(std::uint16_t tag);
 
-// Value of the field in a default Config (for a cook: the first default cook).
+// Value of the field in a default Config (of a list: its first default row).
 Value default_value(const Field& field);
 
 // "cooks.2.stature_mm" for cook 2 (counted from 0); a station field's own path otherwise.
-std::string path_of(const Field& field, std::size_t cook);
+std::string path_of(const Field& field, std::size_t row);
 
 // The key inside its section: "stature_mm" of "cooks[].stature_mm".
 std::string_view key_of(const Field& field);

@@ -29,12 +29,17 @@ bool may_be_null(std::string_view group) {
   return any;
 }
 
-void reset_group(Config& config, std::string_view group, std::size_t cook) {
+void reset_group(Config& config, std::string_view group, std::size_t row) {
   for (const Field& field : fields()) {
     if (!is_under(field.path, group)) continue;
-    field.set(config, cook, field.absent == Absent::Derived ? Value{} : default_value(field));
+    const List* list = list_of(field.group);
+    if (list != nullptr && is_under(list->path, group)) {
+      set_rows(config, list->group, list->least);  // a list inside the group
+      continue;
+    }
+    field.set(config, row, field.absent == Absent::Derived ? Value{} : default_value(field));
   }
-  if (is_under("cooks[].name", group)) config.cooks[cook].name.clear();
+  if (is_under("cooks[].name", group)) config.cooks[row].name.clear();
 }
 
 std::string known_keys_text(std::string_view path) {
@@ -42,9 +47,11 @@ std::string known_keys_text(std::string_view path) {
   const std::size_t last_dot = path.rfind('.');
   const std::string_view key =
       last_dot == std::string_view::npos ? path : path.substr(last_dot + 1);
-  // A cook's key is compared without its index.
+  // The key of a list's row is compared without its index.
   std::string wanted(path);
-  if (is_under(path, "cooks")) wanted = "cooks[]." + std::string(key);
+  if (const List* list = list_around(path)) {
+    wanted = std::string(list->path) + "[]." + std::string(key);
+  }
   std::string_view best;
   std::size_t best_distance = std::max<std::size_t>(2, key.size() / 4) + 1;
   const auto offer = [&](std::string_view candidate, std::size_t distance) {

@@ -73,18 +73,29 @@ class FieldReader {
   }
 
   void list(const std::string& path, const Node& node) {
-    const std::string allowed = "a list of 1 to " + std::to_string(kMaxCooks) + " " + path;
+    for (const List& list : lists()) {
+      if (list.path == path) rows(list, path, node);
+    }
+  }
+
+  void rows(const List& list, const std::string& path, const Node& node) {
+    // "cooks", "points": as a sentence says it.
+    const std::string many = path.substr(path.rfind('.') + 1);
+    const std::string allowed =
+        "a list of " + std::to_string(list.least) + " to " + std::to_string(list.most) + " " + many;
     if (node.kind != Node::Kind::List) {
       refuse(path, shown(node), allowed);
       return;
     }
     const std::size_t count = node.items.size();
-    if (count == 0 || count > kMaxCooks) {
-      refuse(path, std::to_string(count) + " " + path, allowed);
-      if (count == 0) return;
+    if (count < list.least || count > list.most) {
+      refuse(path, std::to_string(count) + " " + many, allowed);
+      if (count < list.least) return;
     }
-    out_.config.cooks.assign(std::min(count, kMaxCooks), Cook{});
-    for (std::size_t i = 0; i < out_.config.cooks.size(); ++i) {
+    const std::size_t kept = std::min(count, list.most);
+    set_rows(out_.config, list.group, 0);
+    set_rows(out_.config, list.group, kept);
+    for (std::size_t i = 0; i < kept; ++i) {
       const std::string item = path + "." + std::to_string(i);
       if (node.items[i].kind == Node::Kind::Object) {
         object(path + "[]", item, i, node.items[i]);
@@ -92,8 +103,9 @@ class FieldReader {
         refuse(item, shown(node.items[i]), "an object");
       }
     }
+    if (list.group != Group::Cook) return;
     // Given names first: a default one must not take a name that comes later in the list.
-    for (std::size_t i = 0; i < out_.config.cooks.size(); ++i) {
+    for (std::size_t i = 0; i < kept; ++i) {
       std::string& name = out_.config.cooks[i].name;
       if (name.empty()) name = free_cook_name(out_.config, i);
     }

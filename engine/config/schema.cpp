@@ -123,10 +123,11 @@ void write_members(JsonWriter& json, const std::string& group) {
     json.begin_object();
     json.key("type");
     json.string("array");
+    const List& list = *list_of(field.group);
     json.key("minItems");
-    json.number("1");
+    json.number(std::to_string(list.least));
     json.key("maxItems");
-    json.number(std::to_string(kMaxCooks));
+    json.number(std::to_string(list.most));
     json.key("items");
     write_object(json, prefix + name);
     json.end_object();
@@ -169,7 +170,8 @@ void write_row(JsonWriter& json, const Field& field) {
   json.key("tag");
   json.number(std::to_string(field.tag));
   text("path", field.path);
-  text("group", field.group == Group::Cook ? "cook" : "station");
+  const List* list = list_of(field.group);
+  text("group", list == nullptr ? "station" : list->item);
   text("label", field.label);
   text("question", help_of(field).question);
   text("measure", help_of(field).measure);
@@ -259,6 +261,8 @@ std::string fields_json() {
   json.string(format_name(kFormatVersion));
   json.key("most_cooks");
   json.number(std::to_string(kMaxCooks));
+  json.key("most_points");
+  json.number(std::to_string(kMaxPoints));
   json.key("fields");
   json.begin_list();
   for (const Field& field : fields()) write_row(json, field);

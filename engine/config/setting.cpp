@@ -13,8 +13,6 @@
 namespace hs::config {
 namespace {
 
-constexpr std::string_view kCooks = "cooks";
-
 Problem refused(const Field& field, const std::string& path, std::string given, Unit unit) {
   return {path, std::move(given), allowed_text(field, unit)};
 }
@@ -54,12 +52,12 @@ void follow_rename(Config& config, const std::string& before, const std::string&
   if (config.trial.cook == before) config.trial.cook = after;
 }
 
-void set_value(Config& config, const Field& field, std::size_t cook, const Value& value) {
-  const std::string before = field.group == Group::Cook ? config.cooks[cook].name : std::string();
-  field.set(config, cook, value);
+void set_value(Config& config, const Field& field, std::size_t row, const Value& value) {
+  const std::string before = field.group == Group::Cook ? config.cooks[row].name : std::string();
+  field.set(config, row, value);
   if (field.group != Group::Cook) return;
-  if (config.cooks[cook].name.empty()) config.cooks[cook].name = free_cook_name(config, cook);
-  if (config.cooks[cook].name != before) follow_rename(config, before, config.cooks[cook].name);
+  if (config.cooks[row].name.empty()) config.cooks[row].name = free_cook_name(config, row);
+  if (config.cooks[row].name != before) follow_rename(config, before, config.cooks[row].name);
 }
 
 // An empty name is allowed on its way in: free_cook_name() fills it.
@@ -185,17 +183,20 @@ Result<Value> value_from_text(const Field& field, const std::string& path, std::
   return refused(field, path, given, bare);
 }
 
-std::vector<Problem> set_field(Config& config, const Field& field, std::size_t cook,
+std::vector<Problem> set_field(Config& config, const Field& field, std::size_t row,
                                std::string_view text, Unit bare) {
-  const std::string path = path_of(field, cook);
-  if (field.group == Group::Cook && cook >= config.cooks.size()) {
-    return {
-        {path, "cook " + std::to_string(cook), "0 to " + std::to_string(config.cooks.size() - 1)}};
+  const std::string path = path_of(field, row);
+  const List* list = list_of(field.group);
+  const std::size_t rows = rows_of(config, field.group);
+  if (list != nullptr && row >= rows) {
+    const std::string item(list->item);
+    return {{path, item + " " + std::to_string(row),
+             rows == 0 ? "no " + item + ": there is none" : "0 to " + std::to_string(rows - 1)}};
   }
   const Result<Value> value = value_from_text(field, path, text, bare);
   if (!value) return value.error();
   Config next = config;
-  set_value(next, field, cook, *value);
+  set_value(next, field, row, *value);
   std::vector<Problem> problems = validate(next);
   if (problems.empty()) config = std::move(next);
   return problems;
@@ -221,9 +222,10 @@ std::string allowed_json(std::string_view table_path) {
          (may_be_null(table_path) ? ", null" : "") + ", or one of its members by name";
 }
 
-// A group or the list of cooks, as a file with this text in its place would give it.
+// A group, a list or one of its rows, as a file with this text in its place would give it.
 std::vector<Problem> set_group(Config& config, const std::string& table_path,
-                               const std::string& path, std::size_t cook, std::string_view text) {
+                               const std::string& path, const List* list, std::size_t row,
+                               std::string_view text) {
   Parsed parsed = parse_json(text);
   const std::string_view ends = trimmed_ends(text);
   const bool meant_as_json = ends.starts_with('{') || ends.starts_with('[');
@@ -243,12 +245,16 @@ std::vector<Problem> set_group(Config& config, const std::string& table_path,
   const bool fits = is_list(table_path) ? kind == Node::Kind::List : kind == Node::Kind::Object;
   if (!fits && !null) return {{path, shown(parsed.root), allowed_json(table_path)}};
   Reading next{config, {}};
-  if (cook == next.config.cooks.size()) next.config.cooks.push_back(Cook{});
-  if (!is_list(table_path)) reset_group(next.config, table_path, cook);
-  read_member(next, table_path, path, cook, parsed.root);
+  if (list != nullptr && row == rows_of(next.config, list->group)) {
+    set_rows(next.config, list->group, row + 1);
+  }
+  if (!is_list(table_path)) reset_group(next.config, table_path, row);
+  read_member(next, table_path, path, row, parsed.root);
   if (!next.problems.empty()) return capped(std::move(next.problems));
-  std::string& name = next.config.cooks[cook].name;
-  if (name.empty()) name = free_cook_name(next.config, cook);
+  for (std::size_t i = 0; i < next.config.cooks.size(); ++i) {
+    std::string& name = next.config.cooks[i].name;
+    if (name.empty()) name = free_cook_name(next.config, i);
+  }
   config = std::move(next.config);
   return {};
 }
@@ -265,31 +271,39 @@ std::vector<Problem> apply_setting(Config& config, std::string_view path, std::s
              "it in the file itself, as \"" + format_name(kFormatVersion) + "\""}};
   }
   const Field* field = find_field(path);
+  const List* list = list_around(path);
   std::string group;  // the field table's name for a group or list
-  std::size_t cook = 0;
-  if (is_under(path, kCooks)) {
-    const std::string_view rest = path.substr(kCooks.size() + 1);
+  std::size_t row = 0;
+  if (list != nullptr) {
+    const std::string_view rest = path.substr(list->path.size() + 1);
     const std::size_t dot = rest.find('.');
     const auto index = index_from(rest.substr(0, dot));
-    if (dot == std::string_view::npos) group = std::string(kCooks) + "[]";
+    if (dot == std::string_view::npos) group = std::string(list->path) + "[]";
     if ((field == nullptr && group.empty()) || !index) return unknown_key(path);
-    cook = *index;
-    const std::size_t most = std::min(config.cooks.size(), kMaxCooks - 1);
-    if (cook > most) {
-      return {{shortened(path, 80), "cook " + std::to_string(cook),
-               "cook 0 to " + std::to_string(most)}};
+    row = *index;
+    const std::size_t most = std::min(rows_of(config, list->group), list->most - 1);
+    if (row > most) {
+      const std::string item(list->item);
+      return {{shortened(path, 80), item + " " + std::to_string(row),
+               item + " 0 to " + std::to_string(most)}};
     }
   } else if (path.find('[') != std::string_view::npos) {
     return unknown_key(path);  // "cooks[].share" is the table's spelling, not a cook's
   } else if (field == nullptr && (is_group(path) || is_list(path))) {
     group = path;
   }
-  if (!group.empty()) return set_group(config, group, std::string(path), cook, text);
+  if (!group.empty()) return set_group(config, group, std::string(path), list, row, text);
   if (field == nullptr) return unknown_key(path);
-  const Result<Value> value = value_from_setting(*field, path_of(*field, cook), text);
+  const Result<Value> value = value_from_setting(*field, path_of(*field, row), text);
   if (!value) return value.error();
-  if (field->group == Group::Cook && cook == config.cooks.size()) add_cook(config);
-  set_value(config, *field, cook, *value);
+  if (list != nullptr && row == rows_of(config, list->group)) {
+    if (list->group == Group::Cook) {
+      add_cook(config);
+    } else {
+      set_rows(config, list->group, row + 1);
+    }
+  }
+  set_value(config, *field, row, *value);
   return {};
 }
 

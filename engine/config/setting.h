@@ -24,16 +24,16 @@ Result<Value> value_from_node(const Field& field, const std::string& path, const
 Result<Value> value_from_text(const Field& field, const std::string& path, std::string_view text,
                               Unit bare);
 
-// For the page: sets the field of cook `cook` (ignored for a station field) and checks the Config
+// For the page: sets the field of row `row` (ignored for a station field) and checks the Config
 // as a whole. With problems the Config is left as it was. A cook who is renamed keeps their cold
 // trial.
-std::vector<Problem> set_field(Config& config, const Field& field, std::size_t cook,
+std::vector<Problem> set_field(Config& config, const Field& field, std::size_t row,
                                std::string_view text, Unit bare);
 
 // For --set key.path=value: `text` is JSON, a length text or a plain word; "null" clears a field or
-// a group that may be absent. A group ("oven.listed_clearance", "cooks.1") or the list "cooks"
+// a group that may be absent. A group ("oven.listed_clearance", "cooks.1") or a list ("cooks")
 // takes JSON and becomes what a file with that text there would give: members left out have their
-// defaults. "cooks.N" with N one past the last adds a cook. With problems the Config is left as it
+// defaults. "cooks.N" with N one past the last adds a row. With problems the Config is left as it
 // was. Judges the fields alone: several settings may only make sense together, so validate() comes
 // after the last.
 std::vector<Problem> apply_setting(Config& config, std::string_view path, std::string_view text);

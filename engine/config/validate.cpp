@@ -120,6 +120,17 @@ void check_trial(const Config& config, std::vector<Problem>& problems) {
                       "the name of one of the cooks"});
 }
 
+// Feet stand in front of the counters: a reading behind their front edge is of something else.
+void check_feet(const Config& config, std::vector<Problem>& problems) {
+  const std::vector<SurveyPoint>& points = config.survey.points;
+  for (std::size_t i = 0; i < std::min(points.size(), kMaxPoints); ++i) {
+    if (points[i].kind != PointKind::Feet || points[i].y_mm < 0) continue;
+    problems.push_back({"survey.points." + std::to_string(i) + ".y_mm",
+                        trimmed(points[i].y_mm, 1) + " mm",
+                        "less than 0, because feet stand in front of the counters' edge"});
+  }
+}
+
 }  // namespace
 
 std::string allowed_text(const Field& field, Unit unit) {
@@ -176,13 +187,17 @@ std::optional<Problem> check_value(const Field& field, const std::string& path, 
 
 std::vector<Problem> validate(const Config& config) {
   std::vector<Problem> problems;
-  if (config.cooks.empty() || config.cooks.size() > kMaxCooks) {
-    problems.push_back({"cooks", std::to_string(config.cooks.size()) + " cooks",
-                        "1 to " + std::to_string(kMaxCooks) + " cooks"});
+  for (const List& list : lists()) {
+    const std::size_t count = rows_of(config, list.group);
+    if (count >= list.least && count <= list.most) continue;
+    const std::string many = " " + std::string(list.item) + "s";
+    problems.push_back({std::string(list.path), std::to_string(count) + many,
+                        std::to_string(list.least) + " to " + std::to_string(list.most) + many});
   }
   for (const Field& field : fields()) {
-    const std::size_t count = field.group == Group::Cook ? config.cooks.size() : 1;
-    for (std::size_t i = 0; i < std::min(count, kMaxCooks); ++i) {
+    const List* list = list_of(field.group);
+    const std::size_t count = rows_of(config, field.group);
+    for (std::size_t i = 0; i < (list ? std::min(count, list->most) : count); ++i) {
       if (auto problem = check_value(field, path_of(field, i), field.get(config, i))) {
         problems.push_back(*std::move(problem));
       }
@@ -191,6 +206,7 @@ std::vector<Problem> validate(const Config& config) {
   check_names(config, problems);
   check_levels(config, problems);
   check_trial(config, problems);
+  check_feet(config, problems);
   return problems;
 }
 

@@ -43,24 +43,24 @@ Node& holder(Node& root, std::string_view path) {
   return *at;
 }
 
-// Every cook at once, where the table's first field of a cook stands.
-Node cook_list(const Config& config) {
+// Every row of a list at once, where the table's first field of one stands.
+Node row_list(const Config& config, Group group) {
   Node list;
   list.kind = Node::Kind::List;
-  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
-    Node cook;
-    cook.kind = Node::Kind::Object;
+  for (std::size_t i = 0; i < rows_of(config, group); ++i) {
+    Node row;
+    row.kind = Node::Kind::Object;
     for (const Field& field : fields()) {
-      if (field.group != Group::Cook) continue;
+      if (field.group != group) continue;
       const Value value = field.get(config, i);
       // A name has no default of its own: it is the cook's place in the list.
       const bool name =
           field.absent == Absent::Derived && std::holds_alternative<std::string>(value);
       if (name || value != default_value(field)) {
-        cook.member(key_of(field)) = value_node(field, value);
+        row.member(key_of(field)) = value_node(field, value);
       }
     }
-    list.items.push_back(std::move(cook));
+    list.items.push_back(std::move(row));
   }
   return list;
 }
@@ -71,9 +71,12 @@ std::string config_json(const Config& config) {
   Node root;
   root.member("format") = text_node(format_name(kFormatVersion));
   for (const Field& field : fields()) {
-    if (field.group == Group::Cook) {
-      const std::string_view list = field.path.substr(0, field.path.find("[]"));
-      if (root.find(list) == nullptr) root.member(list) = cook_list(config);
+    if (const List* list = list_of(field.group)) {
+      // Empty is what every list is by default that may be empty.
+      if (rows_of(config, list->group) == 0) continue;
+      Node& around = holder(root, list->path);
+      const std::string_view key = list->path.substr(list->path.rfind('.') + 1);
+      if (around.find(key) == nullptr) around.member(key) = row_list(config, list->group);
       continue;
     }
     const Value value = field.get(config, 0);

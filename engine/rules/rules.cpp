@@ -13,6 +13,7 @@
 #include "engine/rules/rows_room.h"
 #include "engine/rules/rows_sight.h"
 #include "engine/rules/rows_surroundings.h"
+#include "engine/rules/rows_survey.h"
 #include "engine/rules/rows_weather.h"
 #include "engine/rules/source_rows.h"
 
@@ -20,8 +21,8 @@ namespace hs::rules {
 namespace {
 
 constexpr std::span<const RuleRow> kParts[] = {
-    kSightRows, kHeightRows, kCookRows,         kReachRows, kClearanceRows,
-    kHeatRows,  kLightRows,  kSurroundingsRows, kRoomRows,  kWeatherRows};
+    kSightRows, kHeightRows,       kCookRows, kReachRows,   kClearanceRows, kHeatRows,
+    kLightRows, kSurroundingsRows, kRoomRows, kWeatherRows, kSurveyRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;

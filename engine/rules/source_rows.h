@@ -85,6 +85,12 @@ inline constexpr auto kSources = std::to_array<Source>({
      Basis::SecondHand, ""},
     {"iso15927_3", "ISO", "ISO 15927-3, driving rain on upright walls", "", Basis::SecondHand,
      "Lacy's factor, as two public texts give it."},
+    // Ground and base -------------------------------------------------------------------------
+    {"rousseeuw1984", "Rousseeuw",
+     "Least median of squares regression, J. American Statistical Association 79, 871", "1984",
+     Basis::Memory, "Scale and limit as in Rousseeuw and Leroy 1987."},
+    {"anchor_rule", "A supplier of screw anchors", "Rule of thumb for spacing and edges", "",
+     Basis::SecondHand, "The anchor's own table comes first."},
 
     // Fire, gas, power ------------------------------------------------------------------------
     {"nfpa_tips", "NFPA and the US Fire Administration", "Outdoor cooking safety tips", "",

@@ -89,42 +89,91 @@ Value code_value(Coder& coder, Model& model, const Field& field, const Value& va
          quanta_per_unit(field.quantity);
 }
 
-// One section: the station's fields, or one cook's, in the order of their tags.
-template <typename Coder>
-Fault code_section(Coder& coder, Model& model, Group group, std::size_t cook, Config& config) {
-  // The tag before the section's first.
-  std::uint64_t before = group == Group::Cook ? 99 : 0;
-  std::vector<const Field*> order;
-  for (const Field& field : config::fields()) {
-    if (field.group == group) order.push_back(&field);
+// Where a section's tags begin, and what stands there: a field, or in the station the survey's
+// points, which come as a list under the tag of their first field.
+struct Stop {
+  std::uint64_t tag = 0;
+  const Field* field = nullptr;
+};
+constexpr std::uint64_t kPointsTag = 240;
+
+// The tag before the section's first.
+constexpr std::uint64_t tag_before(Group group) {
+  switch (group) {
+    case Group::Station:
+      return 0;
+    case Group::Cook:
+      return 99;
+    case Group::Point:
+      return kPointsTag - 1;
   }
-  std::sort(order.begin(), order.end(),
-            [](const Field* a, const Field* b) { return a->tag < b->tag; });
+  return 0;
+}
+
+std::vector<Stop> stops_of(Group group) {
+  std::vector<Stop> stops;
+  for (const Field& field : config::fields()) {
+    if (field.group == group) stops.push_back({field.tag, &field});
+  }
+  if (group == Group::Station) stops.push_back({kPointsTag, nullptr});
+  std::sort(stops.begin(), stops.end(), [](const Stop& a, const Stop& b) { return a.tag < b.tag; });
+  return stops;
+}
+
+bool has_something(const Stop& stop, const Config& config, std::size_t row) {
+  if (stop.field == nullptr) return !config.survey.points.empty();
+  return stop.field->get(config, row) != implied_value(*stop.field, row);
+}
+
+template <typename Coder>
+Fault code_points(Coder& coder, Model& model, Config& config);
+
+// One section: the station's fields, or those of one row of a list, in the order of their tags.
+template <typename Coder>
+Fault code_section(Coder& coder, Model& model, Group group, std::size_t row, Config& config) {
+  std::uint64_t before = tag_before(group);
+  const std::vector<Stop> stops = stops_of(group);
   Tags& tags = model.tags[static_cast<std::size_t>(group)];
   Fault fault = Fault::None;
-  auto next = order.begin();
+  auto next = stops.begin();
   for (;;) {
     Value value;
     if constexpr (!Coder::kReading) {
-      next = std::find_if(next, order.end(), [&](const Field* field) {
-        return field->get(config, cook) != implied_value(*field, cook);
-      });
-      if (next != order.end()) value = (*next)->get(config, cook);
+      next = std::find_if(next, stops.end(),
+                          [&](const Stop& stop) { return has_something(stop, config, row); });
     }
-    const std::uint64_t tag =
-        tags.code(coder, before, next == order.end() ? 0 : std::uint64_t{(*next)->tag});
+    const std::uint64_t tag = tags.code(coder, before, next == stops.end() ? 0 : next->tag);
     if (tag == 0) return fault;
     if constexpr (Coder::kReading) {
-      next = std::find_if(order.begin(), order.end(),
-                          [&](const Field* field) { return field->tag == tag; });
-      if (next == order.end()) return Fault::Newer;
+      next = std::find_if(stops.begin(), stops.end(),
+                          [&](const Stop& stop) { return stop.tag == tag; });
+      if (next == stops.end()) return Fault::Newer;
     }
-    value = code_value(coder, model, **next, value, fault);
-    if (Coder::kReading) (*next)->set(config, cook, value);
+    if (next->field == nullptr) {
+      fault = code_points(coder, model, config);
+    } else {
+      const Field& field = *next->field;
+      if constexpr (!Coder::kReading) value = field.get(config, row);
+      value = code_value(coder, model, field, value, fault);
+      if (Coder::kReading) field.set(config, row, value);
+    }
     if (fault != Fault::None) return fault;
     before = tag;
     ++next;
   }
+}
+
+template <typename Coder>
+Fault code_points(Coder& coder, Model& model, Config& config) {
+  std::vector<config::SurveyPoint>& points = config.survey.points;
+  const std::uint64_t count = model.points.code(coder, points.size());
+  if (count > config::kMaxPoints) return Fault::Damaged;
+  if constexpr (Coder::kReading) points.resize(static_cast<std::size_t>(count));
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const Fault fault = code_section(coder, model, Group::Point, i, config);
+    if (fault != Fault::None) return fault;
+  }
+  return Fault::None;
 }
 
 template <typename Coder>

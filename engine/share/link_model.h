@@ -183,8 +183,8 @@ struct Tags {
 };
 
 struct Model {
-  Counts cooks;
-  std::array<Tags, 2> tags{};  // by group
+  Counts cooks, points;
+  std::array<Tags, 3> tags{};  // by group
   Counts choice;
   Odds flag;
   Texts texts;

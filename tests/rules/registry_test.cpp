@@ -30,11 +30,12 @@ std::vector<std::string> words_of(std::string_view list) {
 
 // Placeholders that engine/report/sentence.cpp fills.
 const std::set<std::string> kBlanks{
-    "cook",        "measured",    "limit",     "margin", "where",  "Where",
-    "standoff",    "working",     "full_view", "steps",  "all_of", "all_of_target",
-    "bend",        "counter",     "band",      "table",  "too",    "farther",
-    "from_limit",  "likely",      "corrected", "asks",   "block",  "spare",
-    "limit_about", "unexplained", "seconds",   "flame",  "linger"};
+    "cook",        "measured",    "limit",      "margin",     "where",     "Where",
+    "standoff",    "working",     "full_view",  "steps",      "all_of",    "all_of_target",
+    "bend",        "counter",     "band",       "table",      "too",       "farther",
+    "from_limit",  "likely",      "corrected",  "asks",       "block",     "spare",
+    "limit_about", "unexplained", "seconds",    "flame",      "linger",    "point",
+    "downhill",    "height",      "above_feet", "above_base", "above_low", "above_high"};
 
 std::vector<std::string_view> templates_of(const Rule& rule) {
   return {rule.ok, rule.warn, rule.fail, rule.unknown};
@@ -60,8 +61,9 @@ TEST_CASE("rule and source ids are unique and resolve", "[rules]") {
 }
 
 TEST_CASE("each rule belongs to a module of the engine", "[rules]") {
-  const std::set<std::string_view> modules{"sight", "height", "cook", "reach", "clearance",
-                                           "heat",  "light",  "oven", "room",  "weather"};
+  const std::set<std::string_view> modules{"sight",     "height",  "cook",  "reach",
+                                           "clearance", "heat",    "light", "oven",
+                                           "room",      "weather", "survey"};
   for (const Rule& rule : rules()) CHECK(modules.count(module_of(rule)) == 1);
 }
 

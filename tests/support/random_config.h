@@ -73,6 +73,11 @@ inline void mend(Random& random, config::Config& config) {
   if (station.arrangement == config::Arrangement::OneLevel && station.counter_height_mm) {
     if (station.oven_base_height_mm) station.oven_base_height_mm = station.counter_height_mm;
   }
+  for (config::SurveyPoint& point : config.survey.points) {
+    if (point.kind == config::PointKind::Feet && point.y_mm >= 0)
+      point.y_mm = -0.1 - point.y_mm / 4;
+    point.y_mm = quantised(Quantity::Length, point.y_mm);
+  }
   if (config.trial.cook) {
     config.trial.cook =
         config.cooks[static_cast<std::size_t>(random.below(static_cast<int>(config.cooks.size())))]
@@ -87,11 +92,14 @@ inline config::Config random_config(Random& random) {
                       config::Cook{});
   constexpr int kOneIn[] = {20, 4, 2, 1};
   const int one_in = kOneIn[random.below(4)];
+  if (random.one_in(3)) {
+    config.survey.points.resize(static_cast<std::size_t>(random.below(config::kMaxPoints + 1)));
+  }
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     config.cooks[i].name = config::default_cook_name(i);
   }
   for (const config::Field& field : config::fields()) {
-    const std::size_t count = field.group == config::Group::Cook ? config.cooks.size() : 1;
+    const std::size_t count = config::rows_of(config, field.group);
     for (std::size_t i = 0; i < count; ++i) {
       if (random.one_in(one_in)) field.set(config, i, random_value(random, field));
     }
@@ -102,13 +110,14 @@ inline config::Config random_config(Random& random) {
 
 // The fullest one: every field of every cook and of the station away from its default, numbers with
 // a tenth, four-letter names, a short title.
+// Readings of the ground are a list of their own.
 inline config::Config fullest_config(Random& random, std::size_t cooks) {
   config::Config config;
   config.cooks.assign(cooks, config::Cook{});
   constexpr const char* kNames[] = {"Anna", "Bert", "Carl", "Dora", "Emil", "Fred",
                                     "Gina", "Hugo", "Ines", "Jane", "Karl", "Lena"};
   for (const config::Field& field : config::fields()) {
-    const std::size_t count = field.group == config::Group::Cook ? cooks : 1;
+    const std::size_t count = config::rows_of(config, field.group);
     for (std::size_t i = 0; i < count; ++i) {
       const config::Value usual = config::default_value(field);
       config::Value value = usual;

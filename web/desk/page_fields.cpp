@@ -85,7 +85,7 @@ void write_field(JsonWriter& json, const config::Field& field, const config::Con
   json.end_list();
   json.key("values");
   json.begin_list();
-  const std::size_t count = field.group == config::Group::Cook ? config.cooks.size() : 1;
+  const std::size_t count = config::rows_of(config, field.group);
   for (std::size_t i = 0; i < count; ++i) write_value(json, field, field.get(config, i), units);
   json.end_list();
   // Where an absent choice means one of the others: which, for each cook.

@@ -22,6 +22,7 @@ const stationGroups = [
   { into: 'oven-fields', title: 'What local rules ask to keep clear', closed: true, prefixes: ['site.local_clearance.'] },
   { into: 'oven-fields', title: 'Wind, rain and ground', closed: true, prefixes: ['site.wind_from', 'site.wind_m_s', 'site.ground', 'site.fall_mm'] },
   { into: 'oven-fields', title: 'What stands near: house, grill, flue, gas', closed: true, prefixes: ['site.'] },
+  { into: 'oven-fields', title: 'The ground and the base', closed: true, prefixes: ['survey.'] },
   { into: 'oven-fields', title: 'More', closed: true, prefixes: [''] },
 ];
 const cookGroups = [
@@ -131,7 +132,7 @@ export function makeForms(actions) {
       if (!looking) {
         document.body.append(names);
         looking = mainControls(table.fields);
-        fill(stationGroups, table.fields.filter(({ path }) => !path.startsWith('cooks[].')), 0, stationParent, ({ path }) => path);
+        fill(stationGroups, table.fields.filter(({ path }) => !path.includes('[].')), 0, stationParent, ({ path }) => path);
       }
       const cookFields = table.fields.filter(({ path }) => path.startsWith('cooks[].'));
       const boxes = document.getElementById('cooks');
