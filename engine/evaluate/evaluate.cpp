@@ -6,26 +6,11 @@
 #include "engine/evaluate/lighting.h"
 #include "engine/evaluate/steps.h"
 #include "engine/evaluate/surroundings.h"
+#include "engine/evaluate/surveying.h"
 #include "engine/rules/rules.h"
 
 namespace hs::evaluate {
 namespace {
-
-void order_by_harm(std::vector<Finding>& findings) {
-  std::vector<int> ranks;
-  ranks.reserve(findings.size());
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    const rules::Rule* rule = rules::find_rule(findings[i].rule);
-    const int harm = rule ? static_cast<int>(rule->harm) : 0;
-    ranks.push_back(-100 * badness(findings[i].verdict) + harm);
-    // A few dozen: by insertion, which keeps the order of equals and is a tenth of the code of
-    // std::stable_sort.
-    for (std::size_t at = i; at > 0 && ranks[at - 1] > ranks[at]; --at) {
-      std::swap(ranks[at - 1], ranks[at]);
-      std::swap(findings[at - 1], findings[at]);
-    }
-  }
-}
 
 double round_up_10(double mm) { return std::ceil(mm / 10 - 1e-6) * 10; }
 double round_down_5(double mm) { return std::floor(mm / 5 + 1e-6) * 5; }
@@ -184,11 +169,42 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool 
 
 }  // namespace
 
+void order_by_harm(std::vector<Finding>& findings) {
+  std::vector<int> ranks;
+  ranks.reserve(findings.size());
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    const rules::Rule* rule = rules::find_rule(findings[i].rule);
+    const int harm = rule ? static_cast<int>(rule->harm) : 0;
+    ranks.push_back(-100 * badness(findings[i].verdict) + harm);
+    // A few dozen: by insertion, which keeps the order of equals and is a tenth of the code of
+    // std::stable_sort.
+    for (std::size_t at = i; at > 0 && ranks[at - 1] > ranks[at]; --at) {
+      std::swap(ranks[at - 1], ranks[at]);
+      std::swap(findings[at - 1], findings[at]);
+    }
+  }
+}
+
 Evaluation evaluate_fit(const config::Config& config) {
   return evaluate_with(config, scene_of(config), false);
 }
 
 Evaluation evaluate(const config::Config& config) {
+  Evaluation e = evaluate_station(config);
+  add_survey(config, e);
+  return e;
+}
+
+void keep_survey(Evaluation& next, const Evaluation& before) {
+  if (!before.survey) return;
+  next.survey = before.survey;
+  for (const Finding& finding : before.findings) {
+    if (finding.rule.starts_with("survey.")) next.findings.push_back(finding);
+  }
+  order_by_harm(next.findings);
+}
+
+Evaluation evaluate_station(const config::Config& config) {
   const Scene scene = scene_of(config);
   Evaluation e = evaluate_with(config, scene, true);
   add_sensitivity(config, scene, e);

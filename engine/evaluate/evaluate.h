@@ -15,6 +15,7 @@
 #include "engine/config/config.h"
 #include "engine/cook/body.h"
 #include "engine/cook/percentiles.h"
+#include "engine/evaluate/survey_result.h"
 #include "engine/heat/mouth.h"
 #include "engine/height/height.h"
 #include "engine/light/lamp.h"
@@ -215,6 +216,7 @@ struct Evaluation {
   std::optional<ColdTrial> trial;
   std::vector<Finding> findings;  // ordered by harm: fail, unknown, warn, ok
   // Only after evaluate(), kept from before by evaluate_fit().
+  std::optional<SurveyResult> survey;  // absent: nobody has read the ground
   std::vector<Sensitivity> sensitivity;
   std::vector<WeightMove> weight_moves;
   std::optional<double> fits_adults_share;
@@ -224,8 +226,15 @@ struct Evaluation {
 // native for four cooks. Every number is finite.
 Evaluation evaluate(const config::Config& config);
 
-// The dragged path: all but sensitivity, weight moves, guests and the search for a lamp's place.
+// The same without the survey of the ground; add_survey() (engine/evaluate/surveying.h) adds that.
+Evaluation evaluate_station(const config::Config& config);
+
+// The dragged path: all but the survey, sensitivity, weight moves, guests and the search for a
+// lamp's place.
 Evaluation evaluate_fit(const config::Config& config);
+
+// What a drag keeps from before: the survey with its findings, for the heights it was made for.
+void keep_survey(Evaluation& next, const Evaluation& before);
 
 struct FitPlace {
   double floor_mm = 0, standoff_mm = 0;

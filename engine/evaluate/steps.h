@@ -95,6 +95,9 @@ std::optional<ColdTrial> cold_trial(const config::Config& config, const Scene& s
 std::vector<Finding> findings_of(const config::Config& config, const Scene& scene,
                                  const Evaluation& evaluation);
 
+// Worst verdict first, then worst harm; equals keep their order.
+void order_by_harm(std::vector<Finding>& findings);
+
 void add_sensitivity(const config::Config& config, const Scene& scene, Evaluation& evaluation);
 double guests_share(const config::Config& config, const Scene& scene, const Heights& used,
                     double standoff_mm);

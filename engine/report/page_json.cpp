@@ -30,6 +30,7 @@ std::string_view section_of(std::string_view rule) {
   if (rule.starts_with("weather.")) return "weather";
   if (rule.starts_with("heat.")) return "heat";
   if (rule.starts_with("light.")) return "light";
+  if (rule.starts_with("survey.")) return "ground";
   return "findings";
 }
 
@@ -192,6 +193,13 @@ std::vector<Section> sections(const Page& page) {
   all.push_back({"reach", "Arms, peel and room",
                  "From the counter's front edge; the trunk leans at most 20 degrees.",
                  reach_tables(page), finding_items(page, "reach")});
+  if (page.evaluation.survey) {
+    all.push_back({"ground", "The ground and the base",
+                   "Heights above the finished ground at the cooks' feet. Read by tape they are 1 "
+                   "to 2 mm (1/16 in) at best: one cut, and perhaps a trim. Before any hole: "
+                   "locate buried cable, gas and irrigation.",
+                   survey_tables(page), finding_items(page, "ground")});
+  }
   all.push_back(
       {"trial", "Try it cold", trial_intro(), trial_tables(page), finding_items(page, "trial")});
   all.push_back({"cautions",
@@ -224,6 +232,10 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
   out.key("drawings");
   out.begin_list();
   for (const SheetKind& kind : sheet_kinds()) {
+    // A plot whose section is not there has nothing to show.
+    const bool there = std::any_of(
+        all.begin(), all.end(), [&](const Section& section) { return section.id == kind.section; });
+    if (!kind.section.empty() && !there) continue;
     out.begin_object();
     put_text(out, "name", kind.name);
     put_text(out, "title", kind.title);

@@ -48,6 +48,7 @@ std::vector<Table> weather_tables(const Page& page);  // engine/report/surroundi
 std::vector<Table> reach_tables(const Page& page);
 std::vector<Table> heat_tables(const Page& page);
 std::vector<Table> light_tables(const Page& page);
+std::vector<Table> survey_tables(const Page& page);  // engine/report/survey_tables.cpp
 std::vector<Table> trial_tables(const Page& page);
 std::vector<Table> source_tables(const Page& page);
 

@@ -24,4 +24,9 @@ Sheet share_plot(const config::Config& config, const evaluate::Evaluation& evalu
 Sheet moves_plot(const config::Config& config, const evaluate::Evaluation& evaluation,
                  const SheetView& view);
 
+// A row for each panel of the base: its ground, and the bottom cut to it. Computed. Needs
+// evaluate(); its table holds every height of every cut.
+Sheet base_profile_plot(const config::Config& config, const evaluate::Evaluation& evaluation,
+                        const SheetView& view);
+
 }  // namespace hs::report

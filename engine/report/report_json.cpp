@@ -17,6 +17,7 @@
 #include "engine/report/rules_json.h"
 #include "engine/report/summary.h"
 #include "engine/report/surroundings_json.h"
+#include "engine/report/survey_words.h"
 #include "engine/rules/cautions.h"
 #include "engine/rules/rules.h"
 
@@ -454,6 +455,12 @@ std::string report_json(const config::Config& config, const Evaluation& e) {
   out.end_object();
   put_clearances(out, e);
   put_surroundings(out, e);
+  out.key("survey");
+  if (e.survey) {
+    put_survey(out, *e.survey);
+  } else {
+    out.null();
+  }
   put_existing(out, e);
   put_used(out, config, e);
   out.key("cooks");

@@ -19,6 +19,11 @@
 //   {flame}                    how much more a rolling flame emits; no value when it is no more
 //   {linger}                   nearest place where this cook's face may linger
 //   {Where}                    {where} with a capital
+//   {point}                    the survey's doubtful point farthest off, counted from 1
+//   {downhill}                 where water runs: "front", "back left"
+//   {height} {above_feet}      the dough counter, or the oven's; its height above the feet, and
+//   {above_base} {above_low}   above the base's top, the lowest and the highest ground under it
+//   {above_high}
 
 #include <cmath>
 #include <optional>
@@ -31,6 +36,7 @@
 #include "engine/report/headline.h"
 #include "engine/report/phrases.h"
 #include "engine/report/summary.h"
+#include "engine/report/survey_words.h"
 #include "engine/rules/rules.h"
 
 namespace hs::report {
@@ -217,6 +223,28 @@ Words flame(const Context& s) {
   return factor > 1 ? Words(trimmed(factor, 1)) : Words{};
 }
 
+Words of_survey(const Context& s, std::string_view name) {
+  const auto& survey = s.evaluation.survey;
+  if (!survey) return {};
+  if (name == "point") {
+    if (!survey->worst) return {};
+    return trimmed(static_cast<double>(survey->levels.points[*survey->worst].first + 1), 0);
+  }
+  if (name == "downhill") {
+    if (!survey->slope) return {};
+    const std::string_view words = downhill(*survey->slope);
+    return words.empty() ? Words{} : Words(words);
+  }
+  const auto& above = survey->counter ? survey->counter : survey->oven;
+  if (!above) return {};
+  if (name == "height") return survey->counter ? "dough counter's top" : "oven counter's top";
+  if (name == "above_feet") return s.length(above->feet_mm);
+  if (name == "above_base") return s.length(above->base_mm);
+  if (name == "above_low") return s.length(above->low_mm);
+  if (name == "above_high") return s.length(above->high_mm);
+  return {};
+}
+
 Words blank(const Context& s, std::string_view name) {
   const evaluate::CookResult* cook = s.cook();
   const config::View& view = s.config.view;
@@ -267,6 +295,7 @@ Words blank(const Context& s, std::string_view name) {
     return trial_explained(s) ? Words{} : Words("no one input explains that much: measure again");
   }
   if (name == "asks") return asks(s);
+  if (s.rule.id.starts_with("survey.")) return of_survey(s, name);
   if (name == "block") {
     const auto& existing = s.evaluation.existing;
     if (!existing || existing->block_mm < kNoBlock_mm) return {};

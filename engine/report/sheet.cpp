@@ -32,6 +32,9 @@ constexpr SheetKind kKinds[] = {
     {"moves", "What each estimate can move",
      "How far the heights move when an estimate is off by one standard error.", "sensitivity",
      moves_plot},
+    {"base-profile", "Cut of the base",
+     "The ground under each panel of the base, and the bottom that is cut to it.", "ground",
+     base_profile_plot},
 };
 
 }  // namespace

@@ -5,13 +5,12 @@
 #include <numbers>
 
 #include "engine/base/quantity.h"
+#include "engine/evaluate/stands.h"
 
 namespace hs::report {
 namespace {
 
 // Drawn sizes, mm.
-constexpr double kRim_mm = 20;     // a stand's top beside the oven's body
-constexpr double kBack_mm = 40;    // and behind it
 constexpr double kSame_mm = 1;     // heights closer than this are one level
 constexpr double kThick_mm = 100;  // of a wall or what else was measured to
 constexpr double kWallHeight_mm = 2000;
@@ -59,55 +58,21 @@ std::vector<Spot> spots(const std::vector<PlanSpot>& plan) {
   return out;
 }
 
-// The side with more landing, then with more room, then of the hand that most peels are held in:
-// our judgement, for drawing only.
-bool dough_is_right(const config::Config& config) {
-  const config::Station& s = config.station;
-  const double landing = s.landing_right_mm.value_or(0) - s.landing_left_mm.value_or(0);
-  if (landing != 0) return landing > 0;
-  if (s.right_gap_mm && s.left_gap_mm && *s.right_gap_mm != *s.left_gap_mm) {
-    return *s.right_gap_mm > *s.left_gap_mm;
-  }
-  double right = 0;
-  for (const config::Cook& cook : config.cooks) {
-    if (!config::works_at_oven(cook)) continue;
-    right += cook.share * (cook.handed == config::Hand::Right ? 1 : -1);
-  }
-  return right >= 0;
-}
-
 void place_counters(StationLayout& out, const config::Config& config,
                     const evaluate::Heights& used) {
-  const config::Station& s = config.station;
-  const double prep_far = out.front_mm + s.prep_depth_mm;
-  if (!used.oven_base_mm) {
-    if (used.counter_mm) {
-      out.dough_counter = Block{
-          -s.prep_width_mm / 2, s.prep_width_mm / 2, out.front_mm, prep_far, 0, *used.counter_mm};
-    }
-    return;
-  }
-  const double base = *used.oven_base_mm, half = config.oven.width_mm / 2;
-  const bool one_cabinet =
-      s.arrangement != config::Arrangement::TwoLevel && !config::is_masonry(config.oven.kind);
-  const double under = one_cabinet && used.counter_mm ? std::min(*used.counter_mm, base) : base;
-  const bool dough = used.counter_mm.has_value();
-  const auto beside = [&](bool right) {
-    const std::optional<double>& landing = right ? s.landing_right_mm : s.landing_left_mm;
-    const bool counter_there = dough && right == out.dough_right;
-    return counter_there ? kRim_mm : std::max(kRim_mm, landing.value_or(0));
-  };
-  const double far = std::max(config.oven.depth_mm + kBack_mm, one_cabinet ? prep_far : 0);
+  const evaluate::Stands stands = evaluate::stands_of(config, used);
+  out.front_mm = stands.front_mm;
+  out.dough_right = stands.dough_right;
+  out.oven_stand = stands.oven;
+  out.dough_counter = stands.dough;
+  if (!out.oven_stand) return;
   out.masonry_base = config::is_masonry(config.oven.kind);
-  out.oven_stand = Block{-half - beside(false), half + beside(true), out.front_mm, far, 0, under};
+  const double base = *used.oven_base_mm, under = out.oven_stand->top_mm;
   if (base - under > kSame_mm) {
-    out.riser = Block{-half, half, -0.2 * s.oven_setback_mm, config.oven.depth_mm, under, base};
+    const double half = config.oven.width_mm / 2;
+    out.riser = Block{-half, half, -0.2 * config.station.oven_setback_mm, config.oven.depth_mm,
+                      under, base};
   }
-  if (!dough) return;
-  const std::optional<double>& landing = out.dough_right ? s.landing_right_mm : s.landing_left_mm;
-  const double wide = std::max(s.prep_width_mm, landing.value_or(0) - kRim_mm);
-  const double edge = out.dough_right ? out.oven_stand->right_mm : out.oven_stand->left_mm - wide;
-  out.dough_counter = Block{edge, edge + wide, out.front_mm, prep_far, 0, *used.counter_mm};
 }
 
 void place_oven(StationLayout& out, const config::Config& config, const evaluate::Evaluation& e) {
@@ -306,8 +271,6 @@ void place_cover(StationLayout& out, const config::Config& config) {
 
 StationLayout station_layout(const config::Config& config, const evaluate::Evaluation& e) {
   StationLayout out;
-  out.front_mm = -config.station.oven_setback_mm;
-  out.dough_right = dough_is_right(config);
   place_counters(out, config, e.used);
   for (const reach::Zone& zone : e.surroundings.room) {
     out.room.push_back({zone.rule, spots(zone.outline), zone.required_mm, zone.available_mm});

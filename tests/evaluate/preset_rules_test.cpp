@@ -33,7 +33,7 @@ TEST_CASE("every verdict of a rule of what keeps people whole is shown by a pres
   for (const char* name :
        {"demo", "stations/four_cooks", "stations/evening_lamp", "stations/brick_oven_too_close",
         "stations/prep_only", "stations/open_courtyard", "stations/crowded_porch",
-        "stations/seated_cook"}) {
+        "stations/seated_cook", "stations/garden_shelter", "stations/settled_yard"}) {
     const auto config = evaluate::read(file(name));
     REQUIRE(config.has_value());
     for (const Finding& finding : evaluate::evaluate(*config).findings) {
@@ -42,7 +42,8 @@ TEST_CASE("every verdict of a rule of what keeps people whole is shown by a pres
   }
   for (const rules::Rule& rule : rules::rules()) {
     const auto module = rules::module_of(rule);
-    const std::set<std::string_view> judged{"heat", "light", "clearance", "room", "weather"};
+    const std::set<std::string_view> judged{"heat", "light",   "clearance",
+                                            "room", "weather", "survey"};
     if (!rule.finding || judged.count(module) == 0) continue;
     CAPTURE(rule.id);
     const std::set<Verdict>& told = shown[rule.id];

@@ -26,6 +26,8 @@ inline constexpr const char* kPresets[] = {
     "stations/open_courtyard",
     "stations/prep_only",
     "stations/seated_cook",
+    "stations/garden_shelter",
+    "stations/settled_yard",
 };
 
 inline config::Config preset(const std::string& name) {

@@ -44,7 +44,8 @@ std::string frozen(const config::Field& field) {
 }  // namespace
 
 TEST_CASE("published links mean what they meant", "[share][golden]") {
-  for (const char* name : {"default", "household", "fullest", "scripts", "words", "twelve"}) {
+  for (const char* name :
+       {"default", "household", "fullest", "scripts", "words", "twelve", "survey"}) {
     CAPTURE(name);
     std::string link = file(std::string(name) + ".link");
     link.resize(link.find_last_not_of('\n') + 1);

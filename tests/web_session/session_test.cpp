@@ -1,5 +1,6 @@
 #include "web/session/session.h"
 
+#include <algorithm>
 #include <cmath>
 #include <fstream>
 #include <iterator>
@@ -295,4 +296,37 @@ TEST_CASE("history can be forgotten", "[session]") {
   s.forget_history();
   CHECK_FALSE(s.can_undo());
   CHECK(s.config().title == "A");
+}
+
+TEST_CASE("the survey waits until the later part of the program is there", "[session][survey]") {
+  std::ifstream in(HEARTHSIGHT_SOURCE_DIR "/presets/stations/garden_shelter.json");
+  const std::string text{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+  Session s;
+  s.wait_for_survey();
+  REQUIRE(s.open_json(text).empty());
+  CHECK_FALSE(s.evaluation().survey.has_value());
+  const std::uint32_t before = s.revision();
+  s.survey_here();
+  REQUIRE(s.evaluation().survey.has_value());
+  CHECK(s.revision() > before);
+  // A drag keeps it, and what was found; so does a change of one reading, worked out again.
+  const std::uint64_t digest = s.evaluation().survey->digest;
+  const auto of_ground = [&s] {
+    const auto& all = s.evaluation().findings;
+    return std::count_if(all.begin(), all.end(), [](const Finding& finding) {
+      return finding.rule.starts_with("survey.");
+    });
+  };
+  const auto findings = of_ground();
+  CHECK(findings > 8);
+  s.drag_field(kBase, 1000);
+  REQUIRE(s.evaluation().survey.has_value());
+  CHECK(s.evaluation().survey->digest == digest);
+  CHECK(of_ground() == findings);
+  s.end_drag();
+  CHECK(s.evaluation().survey->digest != digest);
+  CHECK(s.evaluation().survey->oven->feet_mm == 1000);
+  CHECK(s.set_field("survey.points.3.reading_mm", "35 1/4", Units::Inch).empty());
+  CHECK(s.config().survey.points[3].reading_mm == 895.4);
+  CHECK_FALSE(s.set_field("survey.points.24.reading_mm", "35", Units::Inch).empty());
 }

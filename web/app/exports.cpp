@@ -70,6 +70,7 @@ extern "C" {
 // Opens a link, or the example household where there is none. The first state is not an undo step.
 EMSCRIPTEN_KEEPALIVE const char* hs_start(const char* link, int units) {
   App& a = app();
+  if (!a.later_here) a.session.wait_for_survey();
   a.view.units = units == 1 ? hs::report::Units::Millimetre : hs::report::Units::Inch;
   const std::vector<Problem> problems =
       link != nullptr ? a.session.open_link(link) : a.session.open_link(hs::preset_link("demo"));
@@ -195,6 +196,7 @@ EMSCRIPTEN_KEEPALIVE void hs_set_picture(int picture) {
 // The part of the program that came after the first picture is here.
 EMSCRIPTEN_KEEPALIVE void hs_later_here() {
   app().later_here = app().view.later_here = true;
+  app().session.survey_here();
   wake();
 }
 // 1: no motion but what a finger makes.

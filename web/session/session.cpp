@@ -9,6 +9,7 @@
 #include "engine/config/setting.h"
 #include "engine/config/validate.h"
 #include "engine/evaluate/check.h"
+#include "engine/evaluate/surveying.h"
 #include "engine/share/link.h"
 #include "web/session/presets.h"
 
@@ -19,12 +20,12 @@ constexpr std::size_t kMostSteps = 200;  // of undo; a Config is about 2 kB
 
 Unit unit_of(report::Units units) { return units == report::Units::Inch ? Unit::Inch : Unit::Mm; }
 
-// The cook's index in "cooks.2.stature_mm"; 0 for a station field.
-std::size_t cook_of(std::string_view path) {
-  constexpr std::string_view kPrefix = "cooks.";
-  if (!path.starts_with(kPrefix)) return 0;
+// The row's index in "cooks.2.stature_mm"; 0 for a station field.
+std::size_t row_of(std::string_view path) {
+  const config::List* list = config::list_around(path);
+  if (list == nullptr) return 0;
   std::size_t index = 0;
-  for (const char c : path.substr(kPrefix.size())) {
+  for (const char c : path.substr(list->path.size() + 1)) {
     if (c < '0' || c > '9') break;
     index = std::min<std::size_t>(index * 10 + static_cast<std::size_t>(c - '0'), 1000);
   }
@@ -34,10 +35,7 @@ std::size_t cook_of(std::string_view path) {
 // The field of a path, where the config has such a place.
 const config::Field* field_at(const config::Config& config, std::string_view path) {
   const config::Field* field = config::find_field(path);
-  if (field && field->group == config::Group::Cook && cook_of(path) >= config.cooks.size()) {
-    return nullptr;
-  }
-  return field;
+  return field && row_of(path) < config::rows_of(config, field->group) ? field : nullptr;
 }
 
 std::vector<Problem> no_such_field(std::string_view path) {
@@ -76,12 +74,17 @@ Session::Session() {
 
 void Session::evaluate_now(bool full) {
   if (full) {
-    evaluation_ = evaluate::evaluate(config_);
+    evaluation_ = evaluate::evaluate_station(config_);
+    // Asked here too: the call itself must not be made before its code is there.
+    if (survey_here_ && !config_.survey.points.empty()) {
+      evaluate::add_survey(config_, evaluation_);
+    }
   } else {
     evaluate::Evaluation next = evaluate::evaluate_fit(config_);
     next.sensitivity = std::move(evaluation_.sensitivity);
     next.weight_moves = std::move(evaluation_.weight_moves);
     next.fits_adults_share = evaluation_.fits_adults_share;
+    if (evaluation_.survey) evaluate::keep_survey(next, evaluation_);
     // The lamp's best place is looked for on release; until then it hangs where it hung.
     if (next.light.lamp && !next.light.lamp->head) next.light.lamp = evaluation_.light.lamp;
     evaluation_ = std::move(next);
@@ -115,7 +118,7 @@ std::vector<Problem> Session::set_field(std::string_view path, std::string_view 
                                         report::Units bare) {
   const config::Field* field = field_at(config_, path);
   if (!field) return no_such_field(path);
-  const std::size_t cook = cook_of(path);
+  const std::size_t row = row_of(path);
   config::Config next = config_;
   // Judged alone first, so that a level's other height can follow before the whole is judged.
   const Result<config::Value> value =
@@ -123,10 +126,10 @@ std::vector<Problem> Session::set_field(std::string_view path, std::string_view 
   const bool level = path == kCounter || path == kOvenBase || path == "station.arrangement";
   std::vector<Problem> problems;
   if (value && level) {
-    field->set(next, cook, *value);
+    field->set(next, row, *value);
     keep_one_level(next, path);
   } else {
-    problems = config::set_field(next, *field, cook, text, unit_of(bare));
+    problems = config::set_field(next, *field, row, text, unit_of(bare));
   }
   if (!problems.empty()) {
     last_error = sentence(problems.front());
@@ -140,7 +143,7 @@ void Session::drag_field(std::string_view path, double value) {
   if (!field || !is_number(field->quantity) || !(value == value)) return;
   const double clamped = std::clamp(value, field->min, field->max);
   config::Config next = config_;
-  field->set(next, cook_of(path), quantised(field->quantity, clamped));
+  field->set(next, row_of(path), quantised(field->quantity, clamped));
   keep_one_level(next, path);
   dragging_ = true;
   if (next == config_ || !evaluate::check(next).empty()) return;
@@ -167,12 +170,12 @@ std::vector<Problem> Session::clear_field(std::string_view path) {
   config::Config next = config_;
   config::Value value = config::default_value(*field);
   if (field->absent != config::Absent::Default) value = std::monostate{};
-  const std::size_t cook = cook_of(path);
+  const std::size_t row = row_of(path);
   if (std::holds_alternative<std::monostate>(value) && field->quantity == Quantity::Text &&
       field->group == config::Group::Cook) {
-    value = config::free_cook_name(config_, cook);
+    value = config::free_cook_name(config_, row);
   }
-  field->set(next, cook, value);
+  field->set(next, row, value);
   if (next.station.arrangement == config::Arrangement::OneLevel &&
       (path == kCounter || path == kOvenBase)) {
     next.station.counter_height_mm.reset();
@@ -252,7 +255,7 @@ std::vector<Problem> Session::accept_trial() {
   }
   config::Config next = config_;
   const double value = std::clamp(*trial->corrected_mm, field->min, field->max);
-  field->set(next, cook_of(trial->likely_field), quantised(field->quantity, value));
+  field->set(next, row_of(trial->likely_field), quantised(field->quantity, value));
   keep_one_level(next, trial->likely_field);
   return adopt(std::move(next));
 }
@@ -271,6 +274,11 @@ void Session::redo() {
   config_ = history_[++undo_at_];
   last_error.clear();
   evaluate_now(true);
+}
+
+void Session::survey_here() {
+  survey_here_ = true;
+  if (!config_.survey.points.empty() && !dragging_) evaluate_now(true);
 }
 
 void Session::forget_history() {

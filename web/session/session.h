@@ -41,6 +41,11 @@ class Session {
   void redo();
   void forget_history();  // what there is now is where undo ends
 
+  // The page's program comes in two parts, and the survey of the ground is in the later one: until
+  // it is told that it may, nothing here calls it. Everywhere else it always may.
+  void wait_for_survey() { survey_here_ = false; }
+  void survey_here();
+
   std::string link() const;  // without '#'
   std::string last_error;    // plain words, for the page; empty when all is well
 
@@ -55,6 +60,7 @@ class Session {
   std::size_t undo_at_ = 0;
   std::uint32_t revision_ = 0;
   bool dragging_ = false;
+  bool survey_here_ = true;
 };
 
 }  // namespace hs::web

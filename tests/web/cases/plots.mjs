@@ -1,7 +1,9 @@
 // The plots: each stands beside the section it belongs to, says in words and as a table what it shows.
 import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import path from 'node:path';
 import test from 'node:test';
-import { devices, keepPicture, openSheet, withPage } from '../support/page.mjs';
+import { devices, keepPicture, openSheet, root, withPage } from '../support/page.mjs';
 
 const plots = { why: ['share', 'oven-comfort', 'dough-comfort'], people: ['moves'] };
 
@@ -32,3 +34,32 @@ for (const [sheet, names] of Object.entries(plots)) {
     });
   });
 }
+
+test('the cut of the base stands beside what the ground does, once somebody has read it', async () => {
+  await withPage({ device: devices.phone }, async (page) => {
+    await openSheet(page, 'why');
+    assert.equal(await page.locator('[data-name="base-profile"], [data-section="ground"]').count(), 0);
+  });
+  const fragment = execFileSync(path.join(root, 'build/native/hearthsight'),
+    ['link', path.join(root, 'presets/stations/garden_shelter.json')], { encoding: 'utf8' }).trim();
+  await withPage({ device: devices.phone, fragment }, async (page) => {
+    await openSheet(page, 'why');
+    const ground = page.locator('section[data-section="ground"]');
+    assert.match(await ground.textContent(), /above the feet/);
+    assert.ok(await ground.locator('.verdict').count() > 8, 'findings of the ground are missing');
+    const part = page.locator('#panel-why [data-drawings="ground"] > [data-name="base-profile"]');
+    await part.locator('summary').click();
+    await page.waitForFunction(() => {
+      const image = document.querySelector('[data-name="base-profile"] img');
+      return image.complete && image.naturalWidth > 0;
+    });
+    await part.scrollIntoViewIfNeeded();
+    await keepPicture(page, 'plot-base-profile');
+    assert.ok(await part.locator('tbody tr').count() > 40);
+    assert.match(await part.locator('figcaption').textContent(), /compass/);
+    assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
+    // A drag keeps what the ground does.
+    const { report } = await page.evaluate(() => globalThis.hearthsight.snapshot());
+    assert.ok(report.survey.base.fits);
+  });
+});

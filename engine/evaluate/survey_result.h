@@ -1,0 +1,45 @@
+#pragma once
+// What follows from the readings of the ground: its heights, its fall, and the base cut to it.
+//
+// Survey frame, mm: x to the cook's right from the counters' left end, y back from their front
+// edge, z up from the finished ground at the working side's feet.
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "engine/survey/levels.h"
+#include "engine/survey/plane.h"
+#include "engine/survey/scribe.h"
+
+namespace hs::evaluate {
+
+// One height in use, as it is measured from elsewhere than the feet.
+struct AboveBase {
+  double feet_mm = 0;              // as used: above the ground at the feet
+  double base_mm = 0;              // above the base's top
+  double low_mm = 0, high_mm = 0;  // above the lowest and the highest ground under the base
+};
+
+struct SurveyResult {
+  std::uint64_t digest = 0;  // of every input; equal inputs, equal digest
+  survey::Levels levels;     // heights above the feet
+  int feet = 0;              // points read where feet stand; 0: heights are above the point nearest
+                             // to the front's middle instead
+  double feet_spread_mm = 0;
+  std::optional<std::size_t> high, low;  // of the points
+  std::optional<survey::Plane> plane;    // without what is doubtful
+  std::optional<survey::Slope> slope;
+  double worst_off_mm = 0, usual_off_mm = 0;  // from the plane: largest, root of the mean square
+  std::optional<std::size_t> worst;           // the doubtful point farthest off
+  double reading_error_mm = 0;                // plus or minus, of one reading
+  std::optional<double> closing_mm;           // worst loop; absent: no loop
+  double closing_limit_mm = 0;                // for that loop
+  std::vector<survey::PanelLine> panels;
+  std::vector<bool> seen;  // a panel that is cut to the ground; else one that may stand clear of it
+  std::vector<survey::Ground> grounds;
+  std::optional<survey::Base> base;
+  std::optional<AboveBase> counter, oven;
+};
+
+}  // namespace hs::evaluate

@@ -1,0 +1,440 @@
+#include "engine/evaluate/surveying.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+#include "engine/base/quantity.h"
+#include "engine/config/fields.h"
+#include "engine/evaluate/room_findings.h"
+#include "engine/evaluate/stands.h"
+#include "engine/evaluate/steps.h"
+#include "engine/weather/shelter.h"
+
+namespace hs::evaluate {
+namespace {
+
+constexpr double kGap_mm = 600;        // between readings under a panel: our judgement
+constexpr double kFeetSpread_mm = 10;  // between cooks' feet: our judgement
+constexpr double kAnchorEdge = 5, kAnchorSpacing = 10;  // diameters; a supplier's rule, second hand
+constexpr double kSame_mm = 1;
+
+survey::Kind kind_of(config::PointKind kind) {
+  switch (kind) {
+    case config::PointKind::Panel:
+      return survey::Kind::Panel;
+    case config::PointKind::Joint:
+      return survey::Kind::Joint;
+    case config::PointKind::Feet:
+      return survey::Kind::Feet;
+    case config::PointKind::Other:
+      return survey::Kind::Other;
+  }
+  return survey::Kind::Other;
+}
+
+survey::Tool tool_of(const std::optional<config::LevelTool>& tool) {
+  if (!tool) return survey::Tool::Unknown;
+  switch (*tool) {
+    case config::LevelTool::Laser:
+      return survey::Tool::Laser;
+    case config::LevelTool::WaterLevel:
+      return survey::Tool::WaterLevel;
+    case config::LevelTool::Straightedge:
+      return survey::Tool::Straightedge;
+  }
+  return survey::Tool::Unknown;
+}
+
+// FNV-1a, 64 bits (Fowler, Noll and Vo; from memory), over whole tenths.
+class Digest {
+ public:
+  void add(std::int64_t value) {
+    auto left = static_cast<std::uint64_t>(value);
+    for (int i = 0; i < 8; ++i, left >>= 8U) {
+      hash_ = (hash_ ^ (left & 0xFFU)) * 0x100000001B3U;
+    }
+  }
+  void add_mm(double mm) { add(std::llround(mm * 10)); }
+  std::uint64_t value() const { return hash_; }
+
+ private:
+  std::uint64_t hash_ = 0xCBF29CE484222325U;
+};
+
+std::uint64_t digest_of(const config::Config& config, const Heights& used,
+                        const SurveyResult& result) {
+  Digest digest;
+  for (const config::Field& field : config::fields()) {
+    if (!field.path.starts_with("survey.")) continue;
+    for (std::size_t i = 0; i < config::rows_of(config, field.group); ++i) {
+      digest.add(field.tag);
+      const config::Value value = field.get(config, i);
+      if (const auto* number = std::get_if<double>(&value)) digest.add_mm(*number);
+      if (const auto* flag = std::get_if<bool>(&value)) digest.add(*flag ? 1 : 0);
+      if (const auto* choice = std::get_if<config::ChoiceIndex>(&value)) digest.add(choice->index);
+    }
+  }
+  for (const survey::PanelLine& panel : result.panels) {
+    for (const double mm : {panel.from_x_mm, panel.from_y_mm, panel.to_x_mm, panel.to_y_mm}) {
+      digest.add_mm(mm);
+    }
+  }
+  digest.add_mm(used.counter_mm.value_or(-1));
+  digest.add_mm(used.oven_base_mm.value_or(-1));
+  return digest.value();
+}
+
+double front_length_mm(const SurveyResult& result) {
+  double far = 0;
+  for (const survey::PanelLine& panel : result.panels) far = std::max(far, panel.to_x_mm);
+  return far;
+}
+
+// Mean of the feet; without any, the point nearest to the middle of the front.
+double feet_height_mm(SurveyResult& out) {
+  double sum = 0, least = 0, most = 0;
+  const survey::Point* nearest = nullptr;
+  double nearest_square = 0;
+  const double middle = front_length_mm(out) / 2;
+  for (const survey::Point& point : out.levels.points) {
+    if (!point.height_mm) continue;
+    const double dx = point.x_mm - middle;
+    const double square = dx * dx + point.y_mm * point.y_mm;
+    if (nearest == nullptr || square < nearest_square) {
+      nearest = &point;
+      nearest_square = square;
+    }
+    if (point.kind != survey::Kind::Feet) continue;
+    least = out.feet == 0 ? *point.height_mm : std::min(least, *point.height_mm);
+    most = out.feet == 0 ? *point.height_mm : std::max(most, *point.height_mm);
+    sum += *point.height_mm;
+    ++out.feet;
+  }
+  out.feet_spread_mm = most - least;
+  if (out.feet > 0) return sum / out.feet;
+  return nearest != nullptr ? *nearest->height_mm : 0;
+}
+
+void fit(SurveyResult& out) {
+  std::vector<survey::Spot3> spots;
+  for (std::size_t i = 0; i < out.levels.points.size(); ++i) {
+    const survey::Point& point = out.levels.points[i];
+    if (!point.height_mm) continue;
+    const auto height = [&](std::size_t at) { return *out.levels.points[at].height_mm; };
+    if (!out.high || *point.height_mm > height(*out.high)) out.high = i;
+    if (!out.low || *point.height_mm < height(*out.low)) out.low = i;
+    const auto doubt = [](const survey::Point& p) {
+      return std::max(std::abs(p.off_mm), p.spread_mm);
+    };
+    if (point.doubtful && (!out.worst || doubt(point) > doubt(out.levels.points[*out.worst]))) {
+      out.worst = i;
+    }
+    if (!point.doubtful) spots.push_back({point.x_mm, point.y_mm, *point.height_mm});
+  }
+  out.plane = survey::fit_plane(spots);
+  if (!out.plane) return;
+  out.slope = survey::slope_of(*out.plane);
+  double squares = 0;
+  for (const double off : survey::residuals(*out.plane, spots)) {
+    out.worst_off_mm = std::max(out.worst_off_mm, std::abs(off));
+    squares += off * off;
+  }
+  out.usual_off_mm = std::sqrt(squares / static_cast<double>(spots.size()));
+}
+
+void judge_accuracy(const config::Config& config, SurveyResult& out) {
+  double across = 0;
+  for (const survey::Point& a : out.levels.points) {
+    for (const survey::Point& b : out.levels.points) {
+      const double dx = a.x_mm - b.x_mm, dy = a.y_mm - b.y_mm;
+      across = std::max(across, std::sqrt(dx * dx + dy * dy));
+    }
+  }
+  out.reading_error_mm =
+      survey::reading_error_mm(tool_of(config.survey.tool), config.survey.laser_mm, across);
+  double worst = 0;
+  for (const survey::Loop& loop : out.levels.loops) {
+    const double limit = survey::closing_limit_mm(out.reading_error_mm, loop.readings);
+    if (out.closing_mm && loop.error_mm / limit <= worst) continue;
+    worst = loop.error_mm / limit;
+    out.closing_mm = loop.error_mm;
+    out.closing_limit_mm = limit;
+  }
+}
+
+std::optional<AboveBase> above(const std::optional<double>& height_mm, const survey::Base& base) {
+  if (!height_mm) return {};
+  return AboveBase{*height_mm, *height_mm - base.top_mm, *height_mm - base.low_mm,
+                   *height_mm - base.high_mm};
+}
+
+SurveyResult survey_of(const config::Config& config, const Heights& used) {
+  SurveyResult out;
+  std::vector<survey::Reading> readings;
+  for (const config::SurveyPoint& p : config.survey.points) {
+    readings.push_back({p.x_mm, p.y_mm, p.reading_mm, static_cast<int>(p.setup), kind_of(p.kind)});
+  }
+  base_panels(config, used, out);
+  out.digest = digest_of(config, used, out);
+  out.levels = survey::levels_of(readings);
+  const double feet_mm = feet_height_mm(out);
+  for (survey::Point& point : out.levels.points) {
+    if (point.height_mm) point.height_mm = round_to(*point.height_mm - feet_mm, 1000000);
+  }
+  for (survey::Line& line : out.levels.lines) {
+    if (line.height_mm) line.height_mm = round_to(*line.height_mm - feet_mm, 1000000);
+  }
+  fit(out);
+  judge_accuracy(config, out);
+  for (const survey::PanelLine& panel : out.panels) {
+    out.grounds.push_back(survey::ground_under(panel, out.levels.points, 0));
+  }
+  survey::Board board;
+  board.height_mm = config.survey.board_mm;
+  board.least_mm = config.survey.least_mm;
+  board.step_mm = config.survey.step_mm;
+  board.top_mm = config.survey.base_mm;
+  out.base = survey::base_on(out.panels, out.grounds, board);
+  if (out.base) {
+    out.counter = above(used.counter_mm, *out.base);
+    if (!config::is_masonry(config.oven.kind)) out.oven = above(used.oven_base_mm, *out.base);
+  }
+  return out;
+}
+
+void add_readings(Findings& out, const SurveyResult& s) {
+  constexpr std::string_view kRule = "survey.readings";
+  std::string_view where;
+  double widest = 0;
+  bool any = false;
+  for (std::size_t i = 0; i < s.panels.size(); ++i) {
+    const survey::Ground& ground = s.grounds[i];
+    if (!ground.known()) {
+      if (s.seen[i]) out.add({kRule, Verdict::Unknown, {}, {}, kGap_mm, {}, s.panels[i].name});
+      continue;
+    }
+    if (!s.seen[i]) continue;
+    any = true;
+    if (ground.widest_gap_mm <= widest) continue;
+    widest = ground.widest_gap_mm;
+    where = s.panels[i].name;
+  }
+  if (any) out.at_most(kRule, widest, kGap_mm, Verdict::Warn, {}, where);
+  if (s.levels.missing > 0) out.add({kRule, Verdict::Unknown, {}, {}, {}, {}, {}});
+}
+
+void add_closing(Findings& out, const SurveyResult& s) {
+  constexpr std::string_view kRule = "survey.closing";
+  if (s.levels.unjoined > 0) {
+    out.add({kRule,
+             Verdict::Unknown,
+             {},
+             {},
+             {},
+             {},
+             "one of them shares no point with the others, and its readings are left out"});
+  }
+  if (s.closing_mm) {
+    out.at_most(kRule, *s.closing_mm, s.closing_limit_mm, Verdict::Warn, {});
+  } else if (s.levels.lines.size() > 1 && s.levels.unjoined == 0) {
+    out.add({kRule,
+             Verdict::Unknown,
+             {},
+             {},
+             {},
+             {},
+             "one shared point joins them, so that nothing checks it"});
+  }
+}
+
+void add_points(Findings& out, const SurveyResult& s) {
+  if (s.worst) {
+    const survey::Point& point = s.levels.points[*s.worst];
+    const double off = std::max(std::abs(point.off_mm), point.spread_mm);
+    out.add({"survey.doubtful", Verdict::Warn, {}, off, {}, {}, {}});
+  } else {
+    out.add({"survey.doubtful", Verdict::Ok, {}, s.worst_off_mm, {}, {}, {}});
+  }
+  if (s.feet == 0) {
+    out.add({"survey.feet", Verdict::Unknown, {}, {}, kFeetSpread_mm, {}, {}});
+  } else {
+    out.at_most("survey.feet", s.feet_spread_mm, kFeetSpread_mm, Verdict::Warn, {});
+  }
+}
+
+void add_fall(Findings& out, const config::Config& config, const SurveyResult& s) {
+  constexpr std::string_view kRule = "survey.drainage";
+  const auto& ground = config.site.ground;
+  if (ground == config::Ground::Deck || config.survey.footing == config::Footing::Deck) return;
+  const double limit = ground == config::Ground::Bare ? weather::kBareFall : weather::kHardFall;
+  if (!s.slope) {
+    out.add({kRule, Verdict::Unknown, {}, {}, limit, {}, {}});
+    return;
+  }
+  const double share = s.slope->share;
+  // To what a tape shows over the run that the figure is made for.
+  const bool good = share * weather::kFallRun_mm >= limit * weather::kFallRun_mm - kTolerance;
+  out.add({kRule, good ? Verdict::Ok : Verdict::Warn, {}, share, limit, share - limit, {}});
+}
+
+void add_base(Findings& out, const config::Config& config, const SurveyResult& s) {
+  if (!s.base) return;
+  const survey::Base& base = *s.base;
+  out.at_most("survey.base", base.top_mm - base.low_mm, config.survey.board_mm, Verdict::Fail, {},
+              s.panels[base.low_panel].name);
+  out.at_least("survey.least", base.top_mm - base.high_mm, config.survey.least_mm, Verdict::Fail,
+               {}, s.panels[base.high_panel].name);
+  double fall = 0;
+  bool legs = false, cut = false;
+  for (const auto& one : base.cuts) {
+    if (!one) continue;
+    fall = std::max(fall, one->fall_mm);
+    legs |= one->way == survey::Way::Legs;
+    cut |= one->way == survey::Way::Scribe;
+  }
+  constexpr std::string_view kRule = "survey.method";
+  if (legs) {
+    out.add({kRule,
+             Verdict::Warn,
+             {},
+             fall,
+             {},
+             {},
+             "more than a cut should take up: legs, taller boards, or have the ground relevelled"});
+  } else if (!cut) {
+    out.add({kRule,
+             Verdict::Warn,
+             {},
+             fall,
+             {},
+             {},
+             "so little that shims are quicker than a cut, and can be set again"});
+  } else {
+    out.add({kRule, Verdict::Ok, {}, fall, {}, {}, {}});
+  }
+  const double farthest = std::max(std::abs(base.low_mm), std::abs(base.high_mm));
+  if (s.counter || s.oven) out.add({"survey.heights", Verdict::Ok, {}, farthest, {}, {}, {}});
+}
+
+Verdict verdict_of(const std::optional<bool>& said, Verdict otherwise) {
+  if (!said) return Verdict::Unknown;
+  return *said ? Verdict::Ok : otherwise;
+}
+
+void add_openings(Findings& out, const config::Config& config, const SurveyResult& s) {
+  if (!s.base) return;
+  out.add({"survey.weeps",
+           verdict_of(config.survey.weeps, Verdict::Warn),
+           {},
+           {},
+           {},
+           {},
+           s.panels[s.base->low_panel].name});
+  const bool gas =
+      config.oven.fuel == config::Fuel::Gas || config.oven.fuel == config::Fuel::GasAndWood;
+  const auto& cylinder = config.site.cylinder;
+  if (gas && cylinder && *cylinder != config::Cylinder::None) {
+    out.add({"survey.gas_vent",
+             verdict_of(config.survey.gas_vent_open, Verdict::Fail),
+             {},
+             {},
+             {},
+             {},
+             {}});
+  }
+}
+
+void add_anchors(Findings& out, const config::Config& config, const SurveyResult& s) {
+  if (!s.base) return;
+  constexpr std::string_view kRule = "survey.anchor";
+  const auto& footing = config.survey.footing;
+  const config::Anchor& anchor = config.survey.anchor;
+  if (footing == config::Footing::LoosePavers) {
+    out.add({kRule,
+             Verdict::Warn,
+             {},
+             {},
+             {},
+             {},
+             "loose pavers hold no anchor, so that anchoring adds nothing against tipping: it must "
+             "stand by itself, or be tied to a wall"});
+    return;
+  }
+  if (footing == config::Footing::Deck) {
+    out.add({kRule,
+             Verdict::Warn,
+             {},
+             {},
+             {},
+             {},
+             "deck boards alone hold little: screw through them into joists or blocking"});
+    return;
+  }
+  if (!footing || !anchor.diameter_mm || !anchor.edge_mm) {
+    out.add({kRule, Verdict::Unknown, {}, anchor.edge_mm, {}, {}, {}});
+    return;
+  }
+  out.at_least(kRule, *anchor.edge_mm, kAnchorEdge * *anchor.diameter_mm, Verdict::Fail, {});
+  out.at_least("survey.anchor_spacing", anchor.spacing_mm, kAnchorSpacing * *anchor.diameter_mm,
+               Verdict::Fail, {});
+}
+
+}  // namespace
+
+void base_panels(const config::Config& config, const Heights& used, SurveyResult& out) {
+  const Stands stands = stands_of(config, used);
+  const double left = stands.left_mm();
+  const double back_from_edge = config.station.overhang_mm + config.station.toe_space_mm;
+  struct Foot {
+    double left_mm, right_mm, far_mm;
+    std::string_view front, back;
+  };
+  std::vector<Foot> plans;
+  if (stands.oven && !config::is_masonry(config.oven.kind)) {
+    plans.push_back({stands.oven->left_mm - left, stands.oven->right_mm - left,
+                     stands.oven->far_mm - stands.front_mm, "front of the oven's counter",
+                     "back of the oven's counter"});
+  }
+  if (stands.dough) {
+    plans.push_back({stands.dough->left_mm - left, stands.dough->right_mm - left,
+                     stands.dough->far_mm - stands.front_mm, "front of the dough counter",
+                     "back of the dough counter"});
+  }
+  if (plans.size() == 2 && plans[1].left_mm < plans[0].left_mm) std::swap(plans[0], plans[1]);
+  const auto add = [&](std::string_view name, bool seen, double fx, double fy, double tx,
+                       double ty) {
+    out.panels.push_back({name, fx, fy, tx, ty});
+    out.seen.push_back(seen);
+  };
+  const double near = back_from_edge;
+  for (const Foot& p : plans) add(p.front, true, p.left_mm, near, p.right_mm, near);
+  if (!plans.empty()) {
+    const Foot& first = plans.front();
+    const Foot& last = plans.back();
+    add("left end", true, first.left_mm, std::max(first.far_mm, near), first.left_mm, near);
+    add("right end", true, last.right_mm, near, last.right_mm, std::max(last.far_mm, near));
+  }
+  if (plans.size() == 2 && std::abs(plans[0].right_mm - plans[1].left_mm) <= kSame_mm) {
+    add("panel between the counters", false, plans[0].right_mm, near, plans[0].right_mm,
+        std::max({plans[0].far_mm, plans[1].far_mm, near}));
+  }
+  for (const Foot& p : plans) add(p.back, false, p.right_mm, p.far_mm, p.left_mm, p.far_mm);
+}
+
+void add_survey(const config::Config& config, Evaluation& e) {
+  if (config.survey.points.empty()) return;
+  e.survey = survey_of(config, e.used);
+  Findings out;
+  add_readings(out, *e.survey);
+  add_closing(out, *e.survey);
+  add_points(out, *e.survey);
+  add_fall(out, config, *e.survey);
+  add_base(out, config, *e.survey);
+  add_openings(out, config, *e.survey);
+  add_anchors(out, config, *e.survey);
+  e.findings.insert(e.findings.end(), out.list.begin(), out.list.end());
+  order_by_harm(e.findings);
+}
+
+}  // namespace hs::evaluate

@@ -1,0 +1,17 @@
+#pragma once
+// The survey's part of evaluate(): a build-stage result, not worked out while a finger drags.
+
+#include "engine/evaluate/evaluate.h"
+
+namespace hs::evaluate {
+
+// Works out evaluation.survey and adds its findings, in order of harm with the rest. Nothing where
+// no point is there. Needs the heights in use; may be called once.
+void add_survey(const config::Config& config, Evaluation& evaluation);
+
+// The base's panels in the survey frame: fronts under their counters' edges, less overhang and toe
+// space; ends, backs, and one between two counters. None under a masonry oven: it stands on its own
+// footing.
+void base_panels(const config::Config& config, const Heights& used, SurveyResult& out);
+
+}  // namespace hs::evaluate

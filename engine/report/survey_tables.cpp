@@ -1,0 +1,178 @@
+// Tables of the ground and of the base's panels: each cell already in words.
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/number_text.h"
+#include "engine/report/page_parts.h"
+#include "engine/report/phrases.h"
+#include "engine/report/survey_words.h"
+
+namespace hs::report {
+namespace {
+
+using evaluate::SurveyResult;
+
+std::string above_or_below(double mm, Units units) {
+  constexpr double kNothing_mm = 0.05;
+  if (std::abs(mm) < kNothing_mm) return "level with the feet";
+  return cut_length(std::abs(mm), units) + (mm > 0 ? " above" : " below");
+}
+
+std::string_view kind_words(survey::Kind kind) {
+  switch (kind) {
+    case survey::Kind::Panel:
+      return "panel";
+    case survey::Kind::Joint:
+      return "joint";
+    case survey::Kind::Feet:
+      return "feet";
+    case survey::Kind::Other:
+      return "ground";
+  }
+  return "";
+}
+
+Table points_table(const Page& page, const SurveyResult& s) {
+  Table table{"The ground, as read; heights above the feet",
+              {"Point", "Along", "Back", "There", "Height", "Off the plane", "Reading"},
+              {}};
+  for (const survey::Point& point : s.levels.points) {
+    std::string state = "one";
+    if (point.readings == 0) state = "missing";
+    if (point.readings > 0 && !point.height_mm) state = "line not joined";
+    if (point.readings > 1) {
+      state = trimmed(point.readings, 0) + ", apart by " + cut_length(point.spread_mm, page.units);
+    }
+    if (point.doubtful) state += "; doubtful, read it again";
+    std::string off = "not known";
+    if (point.height_mm && s.plane) {
+      off =
+          cut_length(std::abs(*point.height_mm - s.plane->at(point.x_mm, point.y_mm)), page.units);
+    }
+    table.rows.push_back(
+        {trimmed(static_cast<double>(point.first + 1), 0), page.length(point.x_mm),
+         page.length(point.y_mm), std::string(kind_words(point.kind)),
+         point.height_mm ? above_or_below(*point.height_mm, page.units) : std::string("not known"),
+         std::move(off), std::move(state)});
+  }
+  return table;
+}
+
+Table summary_table(const Page& page, const SurveyResult& s) {
+  Table table{"What the ground does", {"", ""}, {}};
+  const auto row = [&](std::string name, std::string value) {
+    table.rows.push_back({std::move(name), std::move(value)});
+  };
+  if (s.high) {
+    row("Highest point", trimmed(static_cast<double>(s.levels.points[*s.high].first + 1), 0) +
+                             ", " +
+                             above_or_below(*s.levels.points[*s.high].height_mm, page.units));
+    row("Lowest point", trimmed(static_cast<double>(s.levels.points[*s.low].first + 1), 0) + ", " +
+                            above_or_below(*s.levels.points[*s.low].height_mm, page.units));
+  }
+  if (s.plane) {
+    constexpr double kMetre_mm = 1000;
+    const auto each = [&](double share, const char* up, const char* down) {
+      return cut_length(std::abs(share) * kMetre_mm, page.units) + " for each " +
+             page.length(kMetre_mm) + ", " + (share > 0 ? up : down);
+    };
+    row("Along the front", each(s.plane->across, "rising to the right", "rising to the left"));
+    row("Front to back", each(s.plane->back, "rising to the back", "rising to the front"));
+    const std::string_view way = downhill(*s.slope);
+    row("Water runs", way.empty() ? std::string("nowhere: it is level")
+                                  : "to the " + std::string(way) + ", " + percent(s.slope->share));
+    row("Off the plane", cut_length(s.usual_off_mm, page.units) + " as a rule, " +
+                             cut_length(s.worst_off_mm, page.units) + " at most");
+  }
+  row("One reading", "plus or minus " + cut_length(s.reading_error_mm, page.units));
+  for (const survey::Loop& loop : s.levels.loops) {
+    std::string lines;
+    for (const int setup : loop.setups) {
+      lines += (lines.empty() ? "" : ", ") + std::string(1, static_cast<char>('a' + setup));
+    }
+    row("Lines " + lines + " close to", cut_length(loop.error_mm, page.units));
+  }
+  return table;
+}
+
+std::string places(const std::vector<double>& along_mm, Units units) {
+  std::string text;
+  for (const double mm : along_mm) text += (text.empty() ? "" : ", ") + cut_length(mm, units);
+  return text;
+}
+
+Table panels_table(const Page& page, const SurveyResult& s) {
+  const survey::Base& base = *s.base;
+  Table table{"Panels of the base, the first one first: shim it level on its highest ground",
+              {"Panel", "Rip the board to", "Compass", "Compass, board not ripped", "Least left",
+               "Touches level at", "How"},
+              {}};
+  for (const std::size_t i : base.order) {
+    const survey::Cut& cut = *base.cuts[i];
+    table.rows.push_back(
+        {capitalised(std::string(s.panels[i].name)), cut_length(cut.rip_mm, page.units),
+         cut_length(cut.compass_mm, page.units), cut_length(cut.compass_unripped_mm, page.units),
+         cut_length(cut.least_mm, page.units), places(cut.touches, page.units),
+         std::string(way_words(cut.way))});
+  }
+  for (std::size_t i = 0; i < s.panels.size(); ++i) {
+    if (base.cuts[i]) continue;
+    table.rows.push_back({capitalised(std::string(s.panels[i].name)), "not known", "not known",
+                          "not known", "not known", "not known",
+                          "needs " + std::string(s.grounds[i].lacks) +
+                              (s.seen[i] ? "" : ", or stands clear of the ground")});
+  }
+  return table;
+}
+
+Table heights_table(const Page& page, const SurveyResult& s) {
+  Table table{"The same height, measured from elsewhere",
+              {"Top", "Above the feet", "Above the base", "Above the highest ground under it",
+               "Above the lowest ground under it"},
+              {}};
+  const auto row = [&](const char* name, const std::optional<evaluate::AboveBase>& above) {
+    if (!above) return;
+    table.rows.push_back({name, page.length(above->feet_mm), page.length(above->base_mm),
+                          page.length(above->high_mm), page.length(above->low_mm)});
+  };
+  row("Dough counter", s.counter);
+  row("Oven counter", s.oven);
+  return table;
+}
+
+}  // namespace
+
+std::string cut_length(double mm, Units units) {
+  if (units == Units::Millimetre) return trimmed(mm, 1) + " mm";
+  constexpr int kThirtySeconds = 32;
+  return inches_text(mm, kThirtySeconds);
+}
+
+std::string_view way_words(survey::Way way) {
+  switch (way) {
+    case survey::Way::Straight:
+      return "leave it straight";
+    case survey::Way::Shim:
+      return "shims are wiser than a cut";
+    case survey::Way::Scribe:
+      return "cut once";
+    case survey::Way::Legs:
+      return "legs, a taller board, or relevel the ground";
+  }
+  return "";
+}
+
+std::vector<Table> survey_tables(const Page& page) {
+  const auto& survey = page.evaluation.survey;
+  if (!survey) return {};
+  std::vector<Table> tables{summary_table(page, *survey)};
+  if (survey->base) {
+    tables.push_back(panels_table(page, *survey));
+    tables.push_back(heights_table(page, *survey));
+  }
+  tables.push_back(points_table(page, *survey));
+  return tables;
+}
+
+}  // namespace hs::report
