@@ -23,6 +23,7 @@
 #include "engine/config/setting.h"
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
+#include "engine/report/base_template.h"
 #include "engine/report/html_report.h"
 #include "engine/report/report_json.h"
 #include "engine/report/rules_json.h"
@@ -54,6 +55,10 @@ constexpr std::string_view kHelp =
     "                                                        NAME: section, elevation, plan\n"
     "  hearthsight report FILE [--units inch|mm] [--set key.path=value]...\n"
     "                                                        the whole report, one HTML file\n"
+    "  hearthsight template FILE [--paper a4|letter] [--page N] [--units inch|mm]\n"
+    "                                 [--set key.path=value]...\n"
+    "                                                        full-size strips of the base's cuts:\n"
+    "                                                        HTML to print, or page N as SVG\n"
     "  hearthsight link FILE [--set key.path=value]...       the link's text, without '#'\n"
     "  hearthsight from-link TEXT                            the config of a link, JSON\n"
     "  hearthsight schema                                    JSON Schema of the config\n"
@@ -219,6 +224,51 @@ Outcome report(std::vector<std::string_view> words) {
       hs::report::report_html(loaded.config, hs::evaluate::evaluate(loaded.config), units, style));
 }
 
+// Full-size strips of the base's cuts: all as a document, or one as a drawing.
+Outcome cut_template(std::vector<std::string_view> words) {
+  std::vector<Problem> problems;
+  const hs::report::Units units = take_units(words, problems);
+  const auto named = take(words, "--paper");
+  if (named && *named != "a4" && *named != "letter") {
+    problems.push_back({"--paper", hs::shortened(*named), "a4 or letter"});
+  }
+  const auto paper = named == "letter" ? hs::report::Paper::Letter : hs::report::Paper::A4;
+  const auto number = take(words, "--page");
+  std::size_t page = 0;  // 0: all of them
+  if (number) {
+    const double value = hs::parse_decimal(*number).value_or(0);
+    if (value >= 1 && value <= 999 && value == std::floor(value)) {
+      page = static_cast<std::size_t>(value);
+    } else {
+      problems.push_back({"--page", hs::shortened(*number), "a page's number, from 1"});
+    }
+  }
+  const Loaded loaded = load(words);
+  append(problems, loaded.problems);
+  if (!problems.empty()) return refused(std::move(problems));
+  std::vector<std::string> without;
+  const auto sheets =
+      hs::report::base_template(hs::evaluate::evaluate(loaded.config), paper, units, &without);
+  if (sheets.empty()) {
+    for (const std::string& panel : without) {
+      problems.push_back({"survey.points", "ground under the panel \"" + panel + "\"",
+                          "ground that falls less than a sheet of paper is high"});
+    }
+    if (problems.empty()) {
+      return refused("survey.points", "nothing to cut",
+                     "readings at both ends of a base panel, where its ground is not level");
+    }
+    return refused(std::move(problems));
+  }
+  if (page == 0) {
+    return done(hs::report::template_html(sheets, paper, "Strips of the base's cuts"));
+  }
+  if (page > sheets.size()) {
+    return refused("--page", std::to_string(page), "1 to " + std::to_string(sheets.size()));
+  }
+  return done(hs::report::template_svg(sheets[page - 1], paper));
+}
+
 // One drawing. Its own words are taken out; the rest is as for evaluate.
 Outcome draw(std::vector<std::string_view> words) {
   std::vector<Problem> problems;
@@ -281,6 +331,7 @@ Outcome run(const std::vector<std::string_view>& words) {
   if (command == "check") return check(words);
   if (command == "draw") return draw(words);
   if (command == "report") return report(words);
+  if (command == "template") return cut_template(words);
   if (command == "from-link") return from_link(words);
   if (command == "evaluate" || command == "link") {
     Loaded loaded = load(words);

@@ -325,6 +325,7 @@ std::string Writer::all() {
   const double rim = style_.text_mm;
   box = {std::floor(box.left_mm - rim), std::floor(box.bottom_mm - rim),
          std::ceil(box.right_mm + rim), std::ceil(box.top_mm + rim)};
+  if (style_.page != nullptr) box = *style_.page;
   const std::string wide = number(box.right_mm - box.left_mm);
   const std::string high = number(box.top_mm - box.bottom_mm);
   out_ = "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"" + number(box.left_mm) +

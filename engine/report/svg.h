@@ -30,6 +30,7 @@ struct SvgStyle {
   double text_mm = 60;  // height of a line of text; letters are 0.8 of it
   SvgColours colours = SvgColours::Alone;
   SvgSize size = SvgSize::True;
+  const Box* page = nullptr;  // the sheet of paper; absent: what is drawn, with a rim
 };
 
 std::string svg(const Drawing& drawing, const SvgStyle& style);

@@ -151,6 +151,61 @@ test('draw refuses what it cannot draw, and says what it can', () => {
   assert.match(bad.stderr, /oven\.width_mm/);
 });
 
+test('readings of the ground are set by place, one at a time, as a row or as a list', () => {
+  const points = [{ x_mm: 300, reading_mm: 901.7 }, { y_mm: -400, reading_mm: 920, kind: 'feet' }];
+  const written = run(['link', '-'], config({ survey: { points } })).stdout;
+  const one = run(['link', '-', '--set', 'survey.points.0.x_mm=300', '--set', 'survey.points.0.reading_mm=35 1/2 in',
+    '--set', 'survey.points.1={"y_mm":-400,"reading_mm":"920 mm","kind":"feet"}'], config());
+  assert.equal(one.status, 0, one.stderr);
+  assert.equal(one.stdout, written);
+  const list = run(['link', '-', '--set', `survey.points=${JSON.stringify(points)}`], config({ survey: { points: [{}, {}, {}] } }));
+  assert.equal(list.stdout, written);
+  assert.deepEqual(JSON.parse(run(['from-link', written.trim()]).stdout).survey, { points });
+  const none = run(['link', '-', '--set', 'survey.points=[]'], config({ survey: { points } }));
+  assert.equal(none.stdout, run(['link', '-'], config()).stdout);
+  const far = run(['link', '-', '--set', 'survey.points.2.x_mm=1'], config());
+  assert.equal(far.status, 2);
+  assert.match(far.stderr, /survey\.points\.2\.x_mm: point 2 is not allowed; give point 0 to 0/);
+  const whole = run(['link', '-', '--set', 'survey={"board_mm":"7 1/4 in"}'], config({ survey: { points } }));
+  assert.equal(whole.stdout, run(['link', '-'], config({ survey: { board_mm: '7 1/4 in' } })).stdout);
+});
+
+test('template prints full-size strips as a document, or one sheet as large as its paper', () => {
+  const station = join(root, 'presets', 'stations', 'garden_shelter.json');
+  const html = run(['template', station]);
+  assert.equal(html.status, 0, html.stderr);
+  assert.match(html.stdout, /^<!doctype html>/);
+  assert.match(html.stdout, /@page\{size:297mm 210mm;margin:0\}/);
+  assert.doesNotMatch(html.stdout, /<script|NaN|inf/);
+  const sheets = html.stdout.split('<svg ').length - 1;
+  assert.ok(sheets >= 20, `${sheets} sheets`);
+  const last = run(['template', '--paper', 'letter', station, '--page', '2', '--units', 'mm']);
+  assert.match(last.stdout, /^<svg [^>]*viewBox="0 -215.9 279.4 215.9" width="279.4mm" height="215.9mm"/);
+  const bars = [...last.stdout.matchAll(/<line x1="(\S+)" y1="(\S+)" x2="(\S+)" y2="(\S+)"[^>]*class="[^"]*scale"/g)]
+    .map(([, ...ends]) => ends.map(Number));
+  assert.deepEqual(bars.map(([ax, ay, bx, by]) => [Math.round((bx - ax) * 100), Math.round((ay - by) * 100)]), [[10000, 0], [0, 10000]]);
+  const refusals = [
+    [[station, '--paper', 'a3'], /--paper.*a4 or letter/],
+    [[station, '--page', '0'], /--page/],
+    [[station, '--page', '1.5'], /--page/],
+    [[station, '--page', '900'], /--page.*1 to \d+/],
+    [[station, '--units', 'ells'], /--units/],
+    [[filed(config())], /survey\.points.*readings at both ends/],
+  ];
+  for (const [args, told] of refusals) {
+    const result = run(['template', ...args]);
+    assert.deepEqual([result.status, result.stdout], [2, ''], args.join(' '));
+    assert.match(result.stderr, told);
+  }
+});
+
+test('the cut of the base is drawn with its readings, and without any it says so', () => {
+  const cut = run(['draw', join(root, 'presets', 'stations', 'garden_shelter.json'), 'base-profile', '--units', 'mm']);
+  assert.equal(cut.status, 0, cut.stderr);
+  assert.match(cut.stdout, /rip to 96\.8 mm, compass 19 mm/);
+  assert.match(run(['draw', '-', 'base-profile'], config()).stdout, /Nobody has read the ground yet/);
+});
+
 test('schema, fields and rules are JSON', () => {
   const schema = JSON.parse(run(['schema']).stdout);
   assert.equal(schema.$schema, 'https://json-schema.org/draft/2020-12/schema');
@@ -225,6 +280,14 @@ const badInputs = [
   ['a trial by nobody', config({ trial: { at: { cook: 'Zed' } } }), 'trial.at.cook'],
   ['a mouth wider than the oven', config({ oven: { width_mm: 400, mouth_width_mm: 900 } }), 'oven.mouth_width_mm'],
   ['an arch that springs above its top', config({ oven: { mouth_shape: 'arch', mouth_side_height_mm: 200, mouth_height_mm: 130 } }), 'oven.mouth_side_height_mm'],
+  ['41 readings of the ground', config({ survey: { points: Array(41).fill({}) } }), 'survey.points'],
+  ['readings that are no list', config({ survey: { points: {} } }), 'survey.points'],
+  ['a reading below nothing', config({ survey: { points: [{ reading_mm: -1 }] } }), 'survey.points.0.reading_mm'],
+  ['a reading without a unit that is one', config({ survey: { points: [{}, { reading_mm: '4 ells' }] } }), 'survey.points.1.reading_mm'],
+  ['a fifth level line', config({ survey: { points: [{ setup: 'e' }] } }), 'survey.points.0.setup'],
+  ['an unknown key of a reading', config({ survey: { points: [{ z_mm: 1 }] } }), 'survey.points.0.z_mm'],
+  ['feet under the counter', config({ survey: { points: [{ kind: 'feet', y_mm: 200 }] } }), 'survey.points.0.y_mm'],
+  ['a null survey', config({ survey: null }), 'survey'],
   ['deep nesting', '['.repeat(100000) + ']'.repeat(100000), 'nesting'],
   ['10 MB', ' '.repeat(10_000_000), 'bytes of input'],
 ];

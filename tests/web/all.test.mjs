@@ -8,6 +8,7 @@ import './cases/sheets.mjs';
 import './cases/drawings.mjs';
 import './cases/plots.mjs';
 import './cases/report.mjs';
+import './cases/templates.mjs';
 import './cases/fallback.mjs';
 import './cases/pictures.mjs';
 import './cases/scene.mjs';
