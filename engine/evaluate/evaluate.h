@@ -3,6 +3,7 @@
 
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -216,7 +217,9 @@ struct Evaluation {
   std::optional<ColdTrial> trial;
   std::vector<Finding> findings;  // ordered by harm: fail, unknown, warn, ok
   // Only after evaluate(), kept from before by evaluate_fit().
-  std::optional<SurveyResult> survey;  // absent: nobody has read the ground
+  // None: nobody has read the ground. Shared, because it never changes once it is made, and a drag
+  // keeps it.
+  std::shared_ptr<const SurveyResult> survey;
   std::vector<Sensitivity> sensitivity;
   std::vector<WeightMove> weight_moves;
   std::optional<double> fits_adults_share;

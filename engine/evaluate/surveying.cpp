@@ -424,7 +424,7 @@ void base_panels(const config::Config& config, const Heights& used, SurveyResult
 
 void add_survey(const config::Config& config, Evaluation& e) {
   if (config.survey.points.empty()) return;
-  e.survey = survey_of(config, e.used);
+  e.survey = std::make_shared<const SurveyResult>(survey_of(config, e.used));
   Findings out;
   add_readings(out, *e.survey);
   add_closing(out, *e.survey);

@@ -146,7 +146,7 @@ Table heights_table(const Page& page, const SurveyResult& s) {
 std::string cut_length(double mm, Units units) {
   if (units == Units::Millimetre) return trimmed(mm, 1) + " mm";
   constexpr int kThirtySeconds = 32;
-  return inches_text(mm, kThirtySeconds);
+  return inches_text(mm, kThirtySeconds, Fractions::Typographic);
 }
 
 std::string_view way_words(survey::Way way) {

@@ -62,7 +62,7 @@ Verdict verdict(const config::Config& c, std::string_view rule) {
 TEST_CASE("without a reading there is no survey and no word of one", "[evaluate][survey]") {
   const config::Config c;
   const evaluate::Evaluation e = evaluate::evaluate(c);
-  CHECK_FALSE(e.survey.has_value());
+  CHECK(e.survey == nullptr);
   for (const Finding& finding : e.findings) CHECK_FALSE(finding.rule.starts_with("survey."));
   CHECK(report::report_json(c, e).find("\"survey\": null") != std::string::npos);
 }
@@ -88,7 +88,7 @@ TEST_CASE("a counter is as high over the feet on any ground, and told from the b
                                                      random.between(-3, 3));
     }
     const evaluate::Evaluation e = evaluate::evaluate(c);
-    REQUIRE(e.survey.has_value());
+    REQUIRE(e.survey != nullptr);
     REQUIRE(e.survey->base.has_value());
     const survey::Base& base = *e.survey->base;
     REQUIRE(e.survey->counter.has_value());
@@ -214,9 +214,9 @@ TEST_CASE("a drag keeps the survey and its findings, and a digest tells what it 
   config::Config c = test::preset("stations/settled_yard");
   const evaluate::Evaluation full = evaluate::evaluate(c);
   evaluate::Evaluation dragged = evaluate::evaluate_fit(c);
-  CHECK_FALSE(dragged.survey.has_value());
+  CHECK(dragged.survey == nullptr);
   evaluate::keep_survey(dragged, full);
-  REQUIRE(dragged.survey.has_value());
+  REQUIRE(dragged.survey != nullptr);
   CHECK(dragged.survey->digest == full.survey->digest);
   REQUIRE(dragged.findings.size() == full.findings.size());
   for (std::size_t i = 0; i < full.findings.size(); ++i) {

@@ -55,6 +55,8 @@ test('the cut of the base stands beside what the ground does, once somebody has 
     });
     await part.scrollIntoViewIfNeeded();
     await keepPicture(page, 'plot-base-profile');
+    const box = await part.locator('img').boundingBox();
+    assert.ok(box.x >= 0 && box.x + box.width <= 390, 'the cut of the base is cut off');
     assert.ok(await part.locator('tbody tr').count() > 40);
     assert.match(await part.locator('figcaption').textContent(), /compass/);
     assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
