@@ -60,22 +60,22 @@ Table points_table(const Page& page, const SurveyResult& s) {
 }
 
 Table summary_table(const Page& page, const SurveyResult& s) {
-  Table table{"What the ground does", {"", ""}, {}};
+  Table table{"What the ground does", {"Of the ground", "As read"}, {}};
   const auto row = [&](std::string name, std::string value) {
     table.rows.push_back({std::move(name), std::move(value)});
   };
   if (s.high) {
-    row("Highest point", trimmed(static_cast<double>(s.levels.points[*s.high].first + 1), 0) +
-                             ", " +
-                             above_or_below(*s.levels.points[*s.high].height_mm, page.units));
-    row("Lowest point", trimmed(static_cast<double>(s.levels.points[*s.low].first + 1), 0) + ", " +
-                            above_or_below(*s.levels.points[*s.low].height_mm, page.units));
+    row("Highest", "point " + trimmed(static_cast<double>(s.levels.points[*s.high].first + 1), 0) +
+                       ", " + above_or_below(*s.levels.points[*s.high].height_mm, page.units));
+    row("Lowest", "point " + trimmed(static_cast<double>(s.levels.points[*s.low].first + 1), 0) +
+                      ", " + above_or_below(*s.levels.points[*s.low].height_mm, page.units));
   }
   if (s.plane) {
-    constexpr double kMetre_mm = 1000;
+    // A metre, or 10 ft.
+    const double run_mm = page.units == Units::Inch ? 3048 : 1000;
     const auto each = [&](double share, const char* up, const char* down) {
-      return cut_length(std::abs(share) * kMetre_mm, page.units) + " for each " +
-             page.length(kMetre_mm) + ", " + (share > 0 ? up : down);
+      return cut_length(std::abs(share) * run_mm, page.units) + " for each " + page.length(run_mm) +
+             ", " + (share > 0 ? up : down);
     };
     row("Along the front", each(s.plane->across, "rising to the right", "rising to the left"));
     row("Front to back", each(s.plane->back, "rising to the back", "rising to the front"));
@@ -104,7 +104,7 @@ std::string places(const std::vector<double>& along_mm, Units units) {
 
 Table panels_table(const Page& page, const SurveyResult& s) {
   const survey::Base& base = *s.base;
-  Table table{"Panels of the base, the first one first: shim it level on its highest ground",
+  Table table{"Panels of the base, in order",
               {"Panel", "Rip the board to", "Compass", "Compass, board not ripped", "Least left",
                "Touches level at", "How"},
               {}};

@@ -46,10 +46,10 @@ test('no input is smaller than 16 px, which would make a phone zoom', async () =
 
 test('every field of the table has its control, with a question, and help where there is some', async () => {
   await withPage(wide, async (page) => {
-    const { config } = await snapshot(page);
+    // One for each row of a list: nobody has read the ground here yet.
     const rows = (await fromDesk(page, 'fields_json')).fields;
     for (const row of rows) {
-      for (let i = 0; i < (row.path.includes('[]') ? config.cooks.length : 1); ++i) {
+      for (let i = 0; i < row.values.length; ++i) {
         const root = field(page, row.path.replace('[]', `.${i}`));
         assert.equal(await root.count(), 1, row.path);
         assert.ok((await root.locator('label').first().textContent()).includes(row.question), row.path);
