@@ -7,21 +7,13 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/base/block.h"
 #include "engine/base/vec.h"
 #include "engine/clearance/clearance.h"
 
 namespace hs::clearance {
 
-// Axis-aligned; near is towards the cook.
-struct Box {
-  double left_mm = 0, right_mm = 0;
-  double near_mm = 0, far_mm = 0;
-  double bottom_mm = 0, top_mm = 0;
-
-  double width_mm() const { return right_mm - left_mm; }
-  double depth_mm() const { return far_mm - near_mm; }
-  double height_mm() const { return top_mm - bottom_mm; }
-};
+using Box = Block;
 
 // The room that lies against one side of a box.
 Box beside(const Box& body, Side side, double room_mm);

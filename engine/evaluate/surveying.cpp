@@ -7,8 +7,8 @@
 #include "engine/base/quantity.h"
 #include "engine/config/fields.h"
 #include "engine/evaluate/room_findings.h"
-#include "engine/evaluate/stands.h"
 #include "engine/evaluate/steps.h"
+#include "engine/frame/places.h"
 #include "engine/weather/shelter.h"
 
 namespace hs::evaluate {
@@ -383,22 +383,22 @@ void add_anchors(Findings& out, const config::Config& config, const SurveyResult
 }  // namespace
 
 void base_panels(const config::Config& config, const Heights& used, SurveyResult& out) {
-  const Stands stands = stands_of(config, used);
-  const double left = stands.left_mm();
+  const frame::Places stands = frame::places(config, {used.counter_mm, used.oven_base_mm});
+  const double left = frame::left_mm(stands);
   const double back_from_edge = config.station.overhang_mm + config.station.toe_space_mm;
   struct Foot {
     double left_mm, right_mm, far_mm;
     std::string_view front, back;
   };
   std::vector<Foot> plans;
-  if (stands.oven && !config::is_masonry(config.oven.kind)) {
-    plans.push_back({stands.oven->left_mm - left, stands.oven->right_mm - left,
-                     stands.oven->far_mm - stands.front_mm, "front of the oven's counter",
+  if (stands.oven_stand && !config::is_masonry(config.oven.kind)) {
+    plans.push_back({stands.oven_stand->left_mm - left, stands.oven_stand->right_mm - left,
+                     stands.oven_stand->far_mm - stands.front_mm, "front of the oven's counter",
                      "back of the oven's counter"});
   }
-  if (stands.dough) {
-    plans.push_back({stands.dough->left_mm - left, stands.dough->right_mm - left,
-                     stands.dough->far_mm - stands.front_mm, "front of the dough counter",
+  if (stands.dough_counter) {
+    plans.push_back({stands.dough_counter->left_mm - left, stands.dough_counter->right_mm - left,
+                     stands.dough_counter->far_mm - stands.front_mm, "front of the dough counter",
                      "back of the dough counter"});
   }
   if (plans.size() == 2 && plans[1].left_mm < plans[0].left_mm) std::swap(plans[0], plans[1]);

@@ -5,13 +5,12 @@
 #include <numbers>
 
 #include "engine/base/quantity.h"
-#include "engine/evaluate/stands.h"
+#include "engine/frame/places.h"
 
 namespace hs::report {
 namespace {
 
 // Drawn sizes, mm.
-constexpr double kSame_mm = 1;     // heights closer than this are one level
 constexpr double kThick_mm = 100;  // of a wall or what else was measured to
 constexpr double kWallHeight_mm = 2000;
 constexpr double kRoofOver_mm = 300;  // a cover past the station on every side
@@ -56,23 +55,6 @@ std::vector<Spot> spots(const std::vector<PlanSpot>& plan) {
   out.reserve(plan.size());
   for (const PlanSpot& at : plan) out.push_back({at.x_mm, at.y_mm});
   return out;
-}
-
-void place_counters(StationLayout& out, const config::Config& config,
-                    const evaluate::Heights& used) {
-  const evaluate::Stands stands = evaluate::stands_of(config, used);
-  out.front_mm = stands.front_mm;
-  out.dough_right = stands.dough_right;
-  out.oven_stand = stands.oven;
-  out.dough_counter = stands.dough;
-  if (!out.oven_stand) return;
-  out.masonry_base = config::is_masonry(config.oven.kind);
-  const double base = *used.oven_base_mm, under = out.oven_stand->top_mm;
-  if (base - under > kSame_mm) {
-    const double half = config.oven.width_mm / 2;
-    out.riser = Block{-half, half, -0.2 * config.station.oven_setback_mm, config.oven.depth_mm,
-                      under, base};
-  }
 }
 
 void place_oven(StationLayout& out, const config::Config& config, const evaluate::Evaluation& e) {
@@ -271,7 +253,13 @@ void place_cover(StationLayout& out, const config::Config& config) {
 
 StationLayout station_layout(const config::Config& config, const evaluate::Evaluation& e) {
   StationLayout out;
-  place_counters(out, config, e.used);
+  const frame::Places places = frame::places(config, {e.used.counter_mm, e.used.oven_base_mm});
+  out.front_mm = places.front_mm;
+  out.dough_right = places.dough_right;
+  out.masonry_base = places.masonry_base;
+  out.oven_stand = places.oven_stand;
+  out.riser = places.riser;
+  out.dough_counter = places.dough_counter;
   for (const reach::Zone& zone : e.surroundings.room) {
     out.room.push_back({zone.rule, spots(zone.outline), zone.required_mm, zone.available_mm});
   }

@@ -20,7 +20,7 @@
 
 namespace hs::report {
 
-using Block = clearance::Box;
+using hs::Block;
 
 // Where a cook stands or sits: the eye's plumb line, upright. The toe tips are body.toes_mm in
 // front of it.

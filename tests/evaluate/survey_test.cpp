@@ -7,8 +7,8 @@
 
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/evaluate.h"
-#include "engine/evaluate/stands.h"
 #include "engine/evaluate/surveying.h"
+#include "engine/frame/places.h"
 #include "engine/report/report_json.h"
 #include "engine/report/summary.h"
 #include "engine/share/link.h"
@@ -243,12 +243,12 @@ TEST_CASE("the base's panels close round each counter", "[evaluate][survey][law]
     evaluate::Heights used;
     if (random.one_in(2)) used.counter_mm = 900;
     if (random.one_in(2)) used.oven_base_mm = 1000;
-    const evaluate::Stands stands = evaluate::stands_of(c, used);
+    const frame::Places stands = frame::places(c, {used.counter_mm, used.oven_base_mm});
     evaluate::SurveyResult plan;
     evaluate::base_panels(c, used, plan);
-    const bool oven = stands.oven && !config::is_masonry(c.oven.kind);
-    const int expected = (oven ? 2 : 0) + (stands.dough ? 2 : 0) + (oven || stands.dough ? 2 : 0) +
-                         (oven && stands.dough ? 1 : 0);
+    const bool oven = stands.oven_stand && !config::is_masonry(c.oven.kind);
+    const int expected = (oven ? 2 : 0) + (stands.dough_counter ? 2 : 0) + (oven || stands.dough_counter ? 2 : 0) +
+                         (oven && stands.dough_counter ? 1 : 0);
     REQUIRE(std::ssize(plan.panels) == expected);
     for (const survey::PanelLine& panel : plan.panels) {
       REQUIRE(std::isfinite(panel.length_mm()));

@@ -1,15 +1,14 @@
-#include "engine/evaluate/stands.h"
+#include "engine/frame/places.h"
 
 #include <algorithm>
 
-namespace hs::evaluate {
+namespace hs::frame {
 namespace {
 
-constexpr double kRim_mm = 20;   // a stand's top beside the oven's body: drawn
+constexpr double kRim_mm = 20;   // a stand's top beside the oven's body
 constexpr double kBack_mm = 40;  // and behind it
+constexpr double kSame_mm = 1;   // heights closer than this are one level
 
-// The side with more landing, then with more room, then of the hand that most peels are held in:
-// our judgement, for drawing only.
 bool dough_is_right(const config::Config& config) {
   const config::Station& s = config.station;
   const double landing = s.landing_right_mm.value_or(0) - s.landing_left_mm.value_or(0);
@@ -27,44 +26,49 @@ bool dough_is_right(const config::Config& config) {
 
 }  // namespace
 
-double Stands::left_mm() const {
-  if (oven && dough) return std::min(oven->left_mm, dough->left_mm);
-  if (oven) return oven->left_mm;
-  return dough ? dough->left_mm : 0;
-}
-
-Stands stands_of(const config::Config& config, const Heights& used) {
+Places places(const config::Config& config, const Levels& levels) {
+  Places out;
   const config::Station& s = config.station;
-  Stands out;
   out.front_mm = -s.oven_setback_mm;
   out.dough_right = dough_is_right(config);
   const double prep_far = out.front_mm + s.prep_depth_mm;
-  if (!used.oven_base_mm) {
-    if (used.counter_mm) {
-      out.dough = clearance::Box{
-          -s.prep_width_mm / 2, s.prep_width_mm / 2, out.front_mm, prep_far, 0, *used.counter_mm};
+  if (!levels.oven_base_mm) {
+    if (levels.counter_mm) {
+      out.dough_counter = Block{
+          -s.prep_width_mm / 2, s.prep_width_mm / 2, out.front_mm, prep_far, 0, *levels.counter_mm};
     }
     return out;
   }
-  const double base = *used.oven_base_mm, half = config.oven.width_mm / 2;
+  const double base = *levels.oven_base_mm, half = config.oven.width_mm / 2;
   const bool one_cabinet =
       s.arrangement != config::Arrangement::TwoLevel && !config::is_masonry(config.oven.kind);
-  const double under = one_cabinet && used.counter_mm ? std::min(*used.counter_mm, base) : base;
-  const bool dough = used.counter_mm.has_value();
+  const double under = one_cabinet && levels.counter_mm ? std::min(*levels.counter_mm, base) : base;
+  const bool dough = levels.counter_mm.has_value();
   const auto beside = [&](bool right) {
     const std::optional<double>& landing = right ? s.landing_right_mm : s.landing_left_mm;
     const bool counter_there = dough && right == out.dough_right;
     return counter_there ? kRim_mm : std::max(kRim_mm, landing.value_or(0));
   };
   const double far = std::max(config.oven.depth_mm + kBack_mm, one_cabinet ? prep_far : 0);
-  out.oven =
-      clearance::Box{-half - beside(false), half + beside(true), out.front_mm, far, 0, under};
+  out.masonry_base = config::is_masonry(config.oven.kind);
+  out.oven_stand = Block{-half - beside(false), half + beside(true), out.front_mm, far, 0, under};
+  if (base - under > kSame_mm) {
+    out.riser = Block{-half, half, -0.2 * s.oven_setback_mm, config.oven.depth_mm, under, base};
+  }
   if (!dough) return out;
   const std::optional<double>& landing = out.dough_right ? s.landing_right_mm : s.landing_left_mm;
   const double wide = std::max(s.prep_width_mm, landing.value_or(0) - kRim_mm);
-  const double edge = out.dough_right ? out.oven->right_mm : out.oven->left_mm - wide;
-  out.dough = clearance::Box{edge, edge + wide, out.front_mm, prep_far, 0, *used.counter_mm};
+  const double edge = out.dough_right ? out.oven_stand->right_mm : out.oven_stand->left_mm - wide;
+  out.dough_counter = Block{edge, edge + wide, out.front_mm, prep_far, 0, *levels.counter_mm};
   return out;
 }
 
-}  // namespace hs::evaluate
+double left_mm(const Places& places) {
+  if (places.oven_stand && places.dough_counter) {
+    return std::min(places.oven_stand->left_mm, places.dough_counter->left_mm);
+  }
+  if (places.oven_stand) return places.oven_stand->left_mm;
+  return places.dough_counter ? places.dough_counter->left_mm : 0;
+}
+
+}  // namespace hs::frame
