@@ -81,6 +81,13 @@ enum class WindFrom : std::uint8_t {
   FrontRight,
 };
 
+// How cabinets are made: boxes with bare edges, or with a frame of boards before them; doors and
+// drawer fronts before the edges, or between them.
+enum class FaceKind : std::uint8_t { Frameless, FaceFrame };
+enum class FrontKind : std::uint8_t { Overlay, Inset };
+enum class Holds : std::uint8_t { Doors, Drawers, DrawerAndDoors, Open, Gas };
+enum class Layers : std::uint8_t { One, Two };
+
 struct Cook {
   std::string name;  // never empty after reading: "Cook 1", "Cook 2" where none is given
   double stature_mm = 1700;
@@ -284,6 +291,44 @@ struct Light {
   bool operator==(const Light&) const = default;
 };
 
+// The cabinets under the counters. Bays are counted from the oven.
+struct Frame {
+  FaceKind face = FaceKind::Frameless;
+  FrontKind fronts = FrontKind::Overlay;
+  Holds dough_bays = Holds::Doors;
+  Holds oven_bays = Holds::Open;
+  std::optional<Holds> bay_1, bay_2, bay_3;  // of the dough counter; absent: as dough_bays
+  double bay_mm = 600;                       // widest bay under the dough counter
+  double oven_bay_mm = 450;                  // and under the oven
+  double base_mm = 100;                      // least height of the base under the cabinets
+  std::optional<double> box_mm;              // height of the dough counter's cabinets
+  double rail_mm = 38.1;                     // width of a face frame's boards
+  double overlay_mm = 12.7;                  // of a door over a face frame
+  std::optional<double> grill_counter_mm;    // height of the grill's own shelf
+  std::string as_built;                      // "base=104.2 dough.box=741": engine/frame/as_built.h
+
+  bool operator==(const Frame&) const = default;
+};
+
+// What it is made of, at actual sizes, and what is left round each part.
+struct Materials {
+  double sheet_mm = 18.3;
+  double drawer_sheet_mm = 11.9;
+  double front_mm = 19.1;
+  double base_board_mm = 19.1;
+  double metal_mm = 1.6;
+  Layers layers = Layers::Two;  // of sheet under the metal top
+  double bedding_mm = 1;        // between substrate and metal
+  double fit_mm = 1.5;          // a metal edge to the substrate, each side
+  double drip_mm = 12;          // how far a metal edge hangs below the substrate
+  double gap_mm = 3;            // round doors and drawer fronts
+  double slide_mm = 12.7;       // a drawer to its bay, each side
+  double shim_mm = 12;          // room for shims under what carries the cabinets
+  double rough_mm = 3;          // sheet parts are first cut larger by this, both ways
+
+  bool operator==(const Materials&) const = default;
+};
+
 // Our judgement, changeable; the report shows how the answer moves with them.
 struct Weights {
   double sight = 1, prep = 0.1, hands = 0.1;
@@ -337,6 +382,8 @@ struct Config {
   Site site;
   Heat heat;
   Light light;
+  Frame frame;
+  Materials build;
   Weights weights;
   Survey survey;
 

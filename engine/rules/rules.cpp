@@ -6,6 +6,7 @@
 #include "engine/base/packed_table.h"
 #include "engine/rules/rows_clearance.h"
 #include "engine/rules/rows_cook.h"
+#include "engine/rules/rows_frame.h"
 #include "engine/rules/rows_heat.h"
 #include "engine/rules/rows_height.h"
 #include "engine/rules/rows_light.h"
@@ -22,7 +23,7 @@ namespace {
 
 constexpr std::span<const RuleRow> kParts[] = {
     kSightRows, kHeightRows,       kCookRows, kReachRows,   kClearanceRows, kHeatRows,
-    kLightRows, kSurroundingsRows, kRoomRows, kWeatherRows, kSurveyRows};
+    kLightRows, kSurroundingsRows, kRoomRows, kWeatherRows, kSurveyRows, kFrameRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;

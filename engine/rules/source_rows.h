@@ -73,6 +73,15 @@ inline constexpr auto kSources = std::to_array<Source>({
     {"trade_forum", "One expert on a pizza trade forum", "Free floor in front of a deck oven", "",
      Basis::Seen, "A single voice, no data."},
 
+    // What it is built of ---------------------------------------------------------------------
+    {"ps20", "US Department of Commerce",
+     "PS 20, American Softwood Lumber Standard: sizes of dressed lumber", "2020", Basis::SecondHand,
+     "Its size table in public copies; the standard itself was not read."},
+    {"ps1", "US Department of Commerce", "PS 1, Structural Plywood: thickness of panels", "2019",
+     Basis::SecondHand, "Its tolerance table in public copies."},
+    {"us_gauge", "US sheet metal trade", "US standard gauge for stainless sheet", "", Basis::Seen,
+     "Charts that print 0.0508 in for 16 gauge are of aluminium; order by thickness."},
+
     // Weather ---------------------------------------------------------------------------------
     {"gunn_kinzer1949", "Gunn and Kinzer",
      "The terminal velocity of fall for water droplets in stagnant air, J. Meteorology 6, 243",

@@ -142,10 +142,14 @@ struct Numbers {
 
   template <typename Coder>
   std::int64_t code(Coder& coder, std::int64_t least, std::int64_t most, std::int64_t value) {
+    // A narrow range may hold no multiple of a grain: then there is nothing to ask.
+    const auto fits = [&](std::int64_t step) {
+      return ceil_div(least, step) <= -ceil_div(-most, step);
+    };
     std::int64_t grain = 1;
-    if (coder.bit(coarse, value % kCoarse == 0)) {
+    if (fits(kCoarse) && coder.bit(coarse, value % kCoarse == 0)) {
       grain = kCoarse;
-    } else if (coder.bit(whole, value % kWhole == 0)) {
+    } else if (fits(kWhole) && coder.bit(whole, value % kWhole == 0)) {
       grain = kWhole;
     }
     const std::int64_t first = ceil_div(least, grain);

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <string>
 
+#include "engine/base/number_text.h"
 #include "engine/base/text.h"
 #include "engine/config/config.h"
 #include "engine/config/fields.h"
@@ -60,7 +61,8 @@ inline config::Value random_value(Random& random, const config::Field& field) {
   }
 }
 
-// What single fields cannot see: unique names, one level at one height, a trial by someone here.
+// What single fields cannot see: unique names, one level at one height, a trial by someone here,
+// pieces that can be measured.
 inline void mend(Random& random, config::Config& config) {
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
@@ -68,6 +70,9 @@ inline void mend(Random& random, config::Config& config) {
         config.cooks[i].name = "Nobody " + std::to_string(i);
       }
     }
+  }
+  if (!config.frame.as_built.empty()) {
+    config.frame.as_built = "base=" + trimmed(90 + 0.1 * random.below(600), 1);
   }
   config::Station& station = config.station;
   if (station.arrangement == config::Arrangement::OneLevel && station.counter_height_mm) {

@@ -1,0 +1,116 @@
+#pragma once
+// The part of the field table about the cabinets and what they are made of. Tags 280 to 329. Each
+// default's reason stands in the rule that the field names.
+
+#include <array>
+
+#include "engine/config/field_row.h"
+
+namespace hs::config {
+
+namespace rows {
+inline constexpr std::string_view kFaces[] = {"frameless", "face_frame"};
+inline constexpr std::string_view kFrontKinds[] = {"overlay", "inset"};
+inline constexpr std::string_view kHolds[] = {"doors", "drawers", "drawer_and_doors", "open",
+                                              "gas"};
+inline constexpr std::string_view kLayers[] = {"one", "two"};
+
+inline constexpr auto kFrameRows = std::to_array<Row>({
+    STATION(280, "frame.face", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kFaces},
+            "frame.fronts", "Cabinet's face", "How are the cabinets' faces made?",
+            "frameless: the boxes' own edges; face_frame: a frame of boards before them.",
+            &Config::frame, &Frame::face),
+    STATION(281, "frame.fronts", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kFrontKinds},
+            "frame.fronts", "Doors lie", "Where do doors and drawer fronts lie?",
+            "overlay: before the edges; inset: between them.", &Config::frame, &Frame::fronts),
+    STATION(282, "frame.dough_bays", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kHolds},
+            "frame.bay", "Under the dough counter", "What is under the dough counter?",
+            "gas: a bay for one cylinder, with its openings.", &Config::frame, &Frame::dough_bays),
+    STATION(283, "frame.oven_bays", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kHolds},
+            "frame.bay", "Under the oven", "What is under the oven?",
+            "open: air gets in, and a leak is seen.", &Config::frame, &Frame::oven_bays),
+    STATION(284, "frame.bay_1", Quantity::Choice, Absent::Unknown, 0, 0, 0, Words{kHolds},
+            "frame.bay", "First bay", "And in the dough counter's bay next to the oven?",
+            "Left out: as under the whole counter.", &Config::frame, &Frame::bay_1),
+    STATION(285, "frame.bay_2", Quantity::Choice, Absent::Unknown, 0, 0, 0, Words{kHolds},
+            "frame.bay", "Second bay", "And in the bay after that?",
+            "Left out: as under the whole counter.", &Config::frame, &Frame::bay_2),
+    STATION(286, "frame.bay_3", Quantity::Choice, Absent::Unknown, 0, 0, 0, Words{kHolds},
+            "frame.bay", "Third bay", "And in the third from the oven?",
+            "Left out: as under the whole counter.", &Config::frame, &Frame::bay_3),
+    STATION(287, "frame.bay_mm", kLength, Absent::Default, 250, 1200, 10, Words{}, "frame.bay",
+            "Widest bay", "How wide may one bay be?", "Outside of its box; the run is shared out.",
+            &Config::frame, &Frame::bay_mm),
+    STATION(288, "frame.oven_bay_mm", kLength, Absent::Default, 200, 1200, 10, Words{}, "frame.bay",
+            "Widest bay under the oven", "How wide may a bay under the oven be?",
+            "Its sides carry the oven.", &Config::frame, &Frame::oven_bay_mm),
+    STATION(289, "frame.base_mm", kLength, Absent::Default, 60, 250, 5, Words{}, "frame.base",
+            "Base at least", "How high is the base under the cabinets at least?",
+            "Ground at the cook's feet to the boxes; what is needed to land the top is added.",
+            &Config::frame, &Frame::base_mm),
+    STATION(290, "frame.box_mm", kLength, Absent::Unknown, 200, 1400, 10, Words{},
+            "frame.box frame.base", "Cabinet height", "How high are the cabinets' boxes?",
+            "Without base and top. Left out: what the counter's height leaves.", &Config::frame,
+            &Frame::box_mm),
+    STATION(291, "frame.rail_mm", kLength, Absent::Default, 25, 140, 1, Words{}, "frame.fronts",
+            "Face frame's boards", "How wide are a face frame's boards?",
+            "1x2 is 38.1 mm (1 1/2 in), 1x3 63.5 (2 1/2).", &Config::frame, &Frame::rail_mm),
+    STATION(292, "frame.overlay_mm", kLength, Absent::Default, 3, 60, 1, Words{}, "frame.fronts",
+            "Overlay", "How far does a door lie over its face frame?", "On each side.",
+            &Config::frame, &Frame::overlay_mm),
+    STATION(293, "frame.grill_counter_mm", kLength, Absent::Unknown, 300, 1600, 5, Words{},
+            "frame.grill_step", "Grill's shelf", "How high is the grill's own shelf?",
+            "Ground to where you set a plate down.", &Config::frame, &Frame::grill_counter_mm),
+    STATION(294, "frame.as_built", Quantity::Text, Absent::Default, 0, 300, 0, Words{},
+            "frame.as_built frame.top_height", "Measured when built",
+            "Which pieces came out other than drawn?",
+            "base=104.2 dough.box=741 oven.substrate.width=687: names as in the report, mm.",
+            &Config::frame, &Frame::as_built),
+
+    STATION(300, "build.sheet_mm", kLength, Absent::Default, 9, 40, 0.1, Words{}, "frame.sheet",
+            "Sheet", "How thick is the cabinets' sheet?", "Measure it: labels round.",
+            &Config::build, &Materials::sheet_mm),
+    STATION(301, "build.drawer_sheet_mm", kLength, Absent::Default, 6, 25, 0.1, Words{},
+            "frame.sheet", "Drawer sheet", "How thick is the drawers' sheet?", "Measure it.",
+            &Config::build, &Materials::drawer_sheet_mm),
+    STATION(302, "build.front_mm", kLength, Absent::Default, 9, 40, 0.1, Words{}, "frame.fronts",
+            "Fronts", "How thick are doors and drawer fronts?", "Cellular PVC 1x: 3/4 in.",
+            &Config::build, &Materials::front_mm),
+    STATION(303, "build.base_board_mm", kLength, Absent::Default, 9, 50, 0.1, Words{}, "frame.base",
+            "Base board", "How thick are the boards round the base?", "Cellular PVC 1x: 3/4 in.",
+            &Config::build, &Materials::base_board_mm),
+    STATION(304, "build.metal_mm", kLength, Absent::Default, 0.5, 4, 0.1, Words{}, "frame.metal",
+            "Metal top", "How thick is the metal of the top?",
+            "Order by thickness: 1.6 mm (0.0625 in). Gauges differ by metal.", &Config::build,
+            &Materials::metal_mm),
+    STATION(305, "build.layers", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kLayers},
+            "frame.metal", "Layers under it", "How many sheets lie under the metal?",
+            "two: 1 1/2 in in all, usual under an oven.", &Config::build, &Materials::layers),
+    STATION(306, "build.bedding_mm", kLength, Absent::Default, 0, 6, 0.1, Words{}, "frame.metal",
+            "Bedding", "How thick is the bed under the metal?", "Adhesive or tape.", &Config::build,
+            &Materials::bedding_mm),
+    STATION(307, "build.fit_mm", kLength, Absent::Default, 0.5, 10, 0.1, Words{}, "frame.metal",
+            "Metal's fit", "How much wider is the metal top than what it caps?",
+            "On each turned-down side: primer, a bed, and the bend's own error.", &Config::build,
+            &Materials::fit_mm),
+    STATION(308, "build.drip_mm", kLength, Absent::Default, 3, 60, 1, Words{},
+            "frame.metal weather.drip", "Drip", "How far does the metal hang below?",
+            "Under the sheets that it caps.", &Config::build, &Materials::drip_mm),
+    STATION(309, "build.gap_mm", kLength, Absent::Default, 1, 8, 0.1, Words{}, "frame.fronts",
+            "Gap", "What is left between doors?", "Painted: 3 mm, both coats included.",
+            &Config::build, &Materials::gap_mm),
+    STATION(310, "build.slide_mm", kLength, Absent::Default, 0, 40, 0.1, Words{}, "frame.drawer",
+            "Slides", "How much does a slide take beside a drawer?",
+            "On each side, by its sheet: side slides 12.7 mm (1/2 in).", &Config::build,
+            &Materials::slide_mm),
+    STATION(311, "build.shim_mm", kLength, Absent::Default, 0, 60, 1, Words{}, "frame.base",
+            "Shims", "How much room is left for shims?",
+            "Under the boards that carry the cabinets; more on uneven ground.", &Config::build,
+            &Materials::shim_mm),
+    STATION(312, "build.rough_mm", kLength, Absent::Default, 0, 25, 1, Words{}, "frame.rough",
+            "Rough cut", "How much larger are sheet parts first cut?", "Length and width.",
+            &Config::build, &Materials::rough_mm),
+});
+}  // namespace rows
+
+}  // namespace hs::config
