@@ -1,0 +1,170 @@
+#include "engine/parts/hardware.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+
+#include "engine/frame/stock.h"
+
+namespace hs::parts {
+namespace {
+
+using frame::Kind;
+using frame::Piece;
+
+constexpr double kJointEnd_mm = 40, kJointPitch_mm = 150;
+constexpr double kBoardPitch_mm = 16 * frame::kInch_mm;  // screws of PVC boards
+constexpr double kLayer_mm2 = 200.0 * 200.0;             // of one screw between two sheets
+
+double size(const Piece& piece, frame::Axis axis) { return frame::size_of(piece.place, axis); }
+
+// Screws across a PVC board: two to 6 in, three to 10, four for 12. A magazine's answer, read.
+int across(double width_mm) {
+  return width_mm <= *frame::dressed_width_mm(6) + 0.05    ? 2
+         : width_mm <= *frame::dressed_width_mm(10) + 0.05 ? 3
+                                                           : 4;
+}
+
+int hinges(const Piece& door) {
+  for (const frame::Hole& hole : door.holes) {
+    if (hole.use == frame::HoleUse::HingeCup) return hole.count;
+  }
+  const double high_mm = door.place.height_mm();
+  return high_mm < 900 ? 2 : high_mm < 1600 ? 3 : 4;
+}
+
+struct Counts {
+  int hinges = 0, face_hinges = 0, pulls = 0, pins = 0, box = 0, drawer = 0, frame = 0, boxes = 0;
+  int crosses = 0, boards = 0, layers = 0, blocks = 0;
+  double bed_l = 0;
+  std::map<long long, int> slides;            // by length, mm
+  std::map<std::pair<bool, int>, int> sides;  // boxes by run and bay
+};
+
+void count(Counts& out, const Piece& piece, const Choices& choices) {
+  const double x = size(piece, frame::Axis::X), y = size(piece, frame::Axis::Y),
+               z = size(piece, frame::Axis::Z);
+  switch (piece.kind) {
+    case Kind::Bottom:
+    case Kind::Deck:
+    case Kind::Stretcher:
+      out.box += 2 * screws_along(y);
+      break;
+    case Kind::Back:
+      out.box += 2 * screws_along(z);
+      break;
+    case Kind::Side:
+      ++out.sides[{piece.oven, piece.bay}];
+      break;
+    case Kind::Shelf:
+      out.pins += 4;
+      break;
+    case Kind::Door: {
+      const bool cups =
+          std::any_of(piece.holes.begin(), piece.holes.end(),
+                      [](const frame::Hole& hole) { return hole.use == frame::HoleUse::HingeCup; });
+      (cups ? out.hinges : out.face_hinges) += hinges(piece);
+      ++out.pulls;
+      break;
+    }
+    case Kind::DrawerFront:
+      ++out.pulls;
+      out.drawer += 4;
+      break;
+    case Kind::DrawerSide:
+      if (piece.nth % 2 == 0) ++out.slides[std::llround(y)];
+      break;
+    case Kind::DrawerEnd:
+      out.drawer += 2 * screws_along(z);
+      break;
+    case Kind::DrawerBottom:
+      out.drawer += 2 * screws_along(x) + 2 * screws_along(y);
+      break;
+    case Kind::SlidePacker:
+      out.box += screws_along(y);
+      break;
+    case Kind::Stile:
+      // The first two stand at the ends; the rest end between the rails.
+      if (piece.nth >= 2) out.frame += 4;
+      out.box += screws_along(z);
+      break;
+    case Kind::Rail:
+      out.frame += 4;
+      out.box += screws_along(x);
+      break;
+    case Kind::BaseFront:
+    case Kind::BaseBack:
+      out.boards += across(z) * (static_cast<int>(std::ceil(x / kBoardPitch_mm)) + 1);
+      break;
+    case Kind::BaseEnd:
+      out.boards += across(z) * (static_cast<int>(std::ceil(y / kBoardPitch_mm)) + 1);
+      break;
+    case Kind::CrossPiece:
+      ++out.crosses;
+      break;
+    case Kind::Carrier:
+      break;
+    case Kind::Substrate:
+      out.layers += std::max(4, static_cast<int>(std::ceil(x * y / kLayer_mm2)));
+      break;
+    case Kind::MetalTop:
+    case Kind::RiserCap:
+      out.bed_l += x * y * choices.bedding_mm * 1e-6;
+      break;
+    case Kind::RiserSide:
+    case Kind::RiserRib:
+      out.blocks += 2 * screws_along(z);
+      break;
+    case Kind::RiserTop:
+      out.blocks += 2 * screws_along(x) + 2 * screws_along(y);
+      break;
+    case Kind::RiserFront:
+    case Kind::Slab:
+      break;
+  }
+}
+
+}  // namespace
+
+int screws_along(double joint_mm) {
+  const double between_mm = joint_mm - 2 * kJointEnd_mm;
+  return std::max(2, static_cast<int>(std::ceil(between_mm / kJointPitch_mm - 1e-9)) + 1);
+}
+
+std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& choices) {
+  Counts n;
+  for (const Piece& piece : pieces) count(n, piece, choices);
+  std::vector<Hardware> out;
+  const auto add = [&out](std::string name, double quantity, std::string_view unit,
+                          std::string_view rule) {
+    if (quantity > 0) out.push_back({std::move(name), quantity, unit, rule});
+  };
+  const int boxes = static_cast<int>(n.sides.size());
+  add("cup hinge, 35 mm, stainless", n.hinges, "", "2 a door, 3 from 900 mm, 4 from 1600 mm");
+  add("hinge on the face, stainless", n.face_hinges, "",
+      "doors thinner than 15 mm: 2, 3 from 900 mm, 4 from 1600 mm");
+  for (const auto& [length_mm, pairs] : n.slides) {
+    add("side slides, " + std::to_string(length_mm) + " mm", pairs, "pair", "one pair a drawer");
+  }
+  add("pull, 96 mm", n.pulls, "", "one a door and a drawer");
+  add("shelf pin, 5 mm", n.pins, "", "4 a shelf");
+  add("exterior screw 4.5 x 50", n.box, "",
+      "boxes: each joint 40 mm from its ends and at most 150 mm apart, at least 2");
+  add("exterior screw 3.5 x 35", n.drawer, "", "drawers: the same, and 4 a front");
+  add("pocket screw, exterior", n.frame, "", "face frame: 2 a joint");
+  add("connecting bolt", boxes > 1 ? 4 * (boxes - 1) : 0, "", "4 between neighbouring boxes");
+  add("exterior screw 5 x 70", 4 * boxes, "", "4 from each box into the base");
+  add("structural screw 6 x 100", 4 * n.crosses, "", "2 at each end of a cross piece");
+  add("pair of shims", 2 * n.crosses, "", "one under each end of a cross piece");
+  add("screw for cellular PVC", n.boards, "",
+      "every 16 in and at both ends: 2 in boards to 6 in, 3 to 10 in, 4 in 12 in");
+  add("exterior screw 4.5 x 30", n.layers, "",
+      "sheets under the metal: one for each 200 x 200 mm, at least 4 a piece");
+  add("exterior screw 4.5 x 50, block", n.blocks, "", "as boxes");
+  add("bedding adhesive", std::ceil(n.bed_l * 10 - 1e-9) / 10, "l",
+      "metal's area times the bed's thickness");
+  return out;
+}
+
+}  // namespace hs::parts
