@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "engine/config/validate.h"
+#include "engine/frame/as_built.h"
 #include "engine/oven/oven.h"
 
 namespace hs::evaluate {
@@ -25,6 +26,7 @@ std::vector<Problem> check(const config::Config& config) {
   if (std::none_of(problems.begin(), problems.end(), about_the_oven)) {
     append(problems, oven::impossible(config.oven));
   }
+  append(problems, frame::as_built_problems(config.frame.as_built));
   return problems;
 }
 
@@ -34,6 +36,7 @@ std::vector<Problem> check(const config::Reading& reading) {
   if (std::none_of(problems.begin(), problems.end(), about_the_oven)) {
     append(problems, oven::impossible(reading.config.oven));
   }
+  append(problems, frame::as_built_problems(reading.config.frame.as_built));
   return capped(std::move(problems));
 }
 

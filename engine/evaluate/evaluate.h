@@ -198,6 +198,8 @@ struct Surroundings {
   std::optional<clearance::Vents> grill_vents, fire_feature_vents;  // for the cylinder, if any
 };
 
+struct Build;  // engine/evaluate/build.h
+
 struct Evaluation {
   oven::Geometry geometry;
   sight::Disc pizza;
@@ -223,6 +225,8 @@ struct Evaluation {
   std::vector<Sensitivity> sensitivity;
   std::vector<WeightMove> weight_moves;
   std::optional<double> fits_adults_share;
+  // Only after add_build() (engine/evaluate/build.h); its findings are among the others then.
+  std::shared_ptr<const Build> build;
 };
 
 // Everything. Any Config that check() (engine/evaluate/check.h) finds no problem in; at most 3 ms

@@ -95,7 +95,7 @@ std::optional<ColdTrial> cold_trial(const config::Config& config, const Scene& s
 std::vector<Finding> findings_of(const config::Config& config, const Scene& scene,
                                  const Evaluation& evaluation);
 
-// Worst verdict first, then worst harm; equals keep their order.
+// What fails, then what nobody knows, then what to mind, then what is well; the worst harm first.
 void order_by_harm(std::vector<Finding>& findings);
 
 void add_sensitivity(const config::Config& config, const Scene& scene, Evaluation& evaluation);

@@ -1,0 +1,159 @@
+// The build stage: cabinets for the heights in use, and what they mean against their rules.
+
+#include "engine/evaluate/build.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/evaluate/room_findings.h"
+#include "engine/evaluate/steps.h"
+
+namespace hs::evaluate {
+namespace {
+
+constexpr double kUsualGas_kg = 9.07;  // 20 lb
+constexpr double kLevel_mm = 25;       // a step that nobody minds: judgement
+constexpr std::string_view kUnderDough = "under the dough counter", kUnderOven = "under the oven";
+
+bool heavy(const config::Config& config) { return config::is_masonry(config.oven.kind); }
+
+// Both published forms at once. The grill's names each opening, the fire feature's all together:
+// here there are two, in front and behind.
+frame::Asked asked_of(const config::Config& config, const Evaluation& e) {
+  const double gas_kg = config.site.cylinder_kg.value_or(kUsualGas_kg);
+  const clearance::Vents grill = clearance::grill_vents(gas_kg);
+  const clearance::Vents fire = clearance::fire_feature_vents(gas_kg);
+  return {{e.used.counter_mm, e.used.oven_base_mm},
+          std::max(grill.high_cm2, fire.high_cm2 / 2),
+          std::max(grill.low_cm2, fire.low_cm2 / 2)};
+}
+
+void add_refusals(Findings& out, const frame::Frame& frame) {
+  for (const frame::Refusal& one : frame.refusals) {
+    if (one.measured_mm == 0 && one.limit_mm == 0) {
+      out.add({one.rule, Verdict::Fail, {}, {}, {}, {}, one.where});
+      continue;
+    }
+    const double margin_mm = -std::abs(one.measured_mm - one.limit_mm);
+    out.add({one.rule, Verdict::Fail, {}, one.measured_mm, one.limit_mm, margin_mm, one.where});
+  }
+}
+
+void add_gas(Findings& out, const config::Config& config, const frame::Frame& frame) {
+  if (frame.gas.empty()) {
+    if (config.site.cylinder == config::Cylinder::OwnCabinet) {
+      out.add({"frame.gas_missing", Verdict::Warn, {}, {}, {}, {}, {}});
+    }
+    return;
+  }
+  out.add({"frame.gas_bay",
+           config.site.cylinder_kg ? Verdict::Ok : Verdict::Unknown,
+           {},
+           {},
+           {},
+           {},
+           {}});
+  for (const frame::GasBay& bay : frame.gas) {
+    struct Size {
+      double is_mm, wanted_mm;
+    };
+    const Size sizes[] = {{bay.clear_width_mm, frame::kCylinderAcross_mm},
+                          {bay.clear_depth_mm, frame::kCylinderAcross_mm},
+                          {bay.clear_height_mm, frame::kCylinderHigh_mm}};
+    const Size& worst = *std::min_element(
+        std::begin(sizes), std::end(sizes),
+        [](const Size& a, const Size& b) { return a.is_mm - a.wanted_mm < b.is_mm - b.wanted_mm; });
+    out.at_least("frame.gas_room", worst.is_mm, worst.wanted_mm, Verdict::Fail, {});
+  }
+}
+
+void add_grill(Findings& out, const frame::Frame& frame) {
+  if (!frame.grill) return;
+  const frame::GrillGap& gap = *frame.grill;
+  if (gap.free_mm < 0) {
+    out.add({"frame.grill", Verdict::Fail, {}, gap.free_mm, gap.listed_mm, gap.free_mm, {}});
+  } else if (!gap.listed_mm) {
+    out.add({"frame.grill", Verdict::Unknown, {}, gap.free_mm, {}, {}, {}});
+  } else {
+    out.at_least("frame.grill", gap.free_mm, *gap.listed_mm, Verdict::Fail, {});
+  }
+  if (gap.step_mm) {
+    const double off_mm = std::abs(*gap.step_mm);
+    out.at_most("frame.grill_step", off_mm, kLevel_mm, Verdict::Warn, {});
+  }
+}
+
+std::vector<Finding> findings_of_build(const config::Config& config, const Evaluation& e,
+                                       const frame::Frame& frame) {
+  Findings out;
+  add_refusals(out, frame);
+  if (heavy(config) && e.used.oven_base_mm) {
+    out.add({"frame.masonry", Verdict::Warn, {}, {}, {}, {}, {}});
+  }
+  add_grill(out, frame);
+  if (frame.built_unknown > 0) {
+    out.add({"frame.as_built", Verdict::Warn, {}, {}, {}, {}, "a piece is not in this station"});
+  }
+  if (frame.built_far > 0) {
+    out.add({"frame.as_built",
+             Verdict::Warn,
+             {},
+             {},
+             {},
+             {},
+             "a piece is more than 25 mm (1 in) off the drawing"});
+  }
+  if (!frame.made()) return out.list;
+  out.add({"frame.base", Verdict::Ok, {}, frame.base_mm, {}, {}, {}});
+  for (const frame::Run& run : frame.runs) {
+    const double wanted_mm = run.counter.top_mm, off_mm = run.top_mm - wanted_mm;
+    out.add({"frame.top_height",
+             std::abs(off_mm) <= kTolerance ? Verdict::Ok : Verdict::Warn,
+             {},
+             run.top_mm,
+             wanted_mm,
+             off_mm,
+             run.oven ? kUnderOven : kUnderDough});
+  }
+  if (frame.slab_mm) {
+    const double least_mm = frame::least_riser_mm(config.build);
+    out.add({"frame.riser", Verdict::Warn, {}, *frame.slab_mm, least_mm, {}, {}});
+  }
+  add_gas(out, config, frame);
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    if (config.cooks[i].seated && e.cooks[i].at_prep && e.used.counter_mm) {
+      out.add({"frame.knee_bay", Verdict::Warn, i, {}, {}, {}, {}});
+    }
+  }
+  return out.list;
+}
+
+}  // namespace
+
+void add_build(const config::Config& config, Evaluation& e,
+               const std::shared_ptr<const Build>& before) {
+  const frame::Asked asked = asked_of(config, e);
+  const std::uint64_t digest = frame::digest_of(config, asked);
+  if (before && before->digest == digest) {
+    e.build = before;
+  } else {
+    Build build;
+    build.digest = digest;
+    build.frame = frame::frame_of(config, asked);
+    build.parts =
+        parts::list_of(build.frame.pieces, {config.build.rough_mm, config.build.bedding_mm});
+    e.build = std::make_shared<const Build>(std::move(build));
+  }
+  for (const Finding& finding : findings_of_build(config, e, e.build->frame)) {
+    e.findings.push_back(finding);
+  }
+  order_by_harm(e.findings);
+}
+
+Evaluation evaluate_all(const config::Config& config) {
+  Evaluation e = evaluate(config);
+  add_build(config, e);
+  return e;
+}
+
+}  // namespace hs::evaluate
