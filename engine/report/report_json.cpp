@@ -9,6 +9,7 @@
 
 #include "engine/base/version.h"
 #include "engine/config/read.h"
+#include "engine/report/build_json.h"
 #include "engine/report/cited.h"
 #include "engine/report/headline.h"
 #include "engine/report/heat_json.h"
@@ -469,6 +470,7 @@ std::string report_json(const config::Config& config, const Evaluation& e) {
   out.end_list();
   put_heat(out, config, e);
   put_light(out, e);
+  put_build_stage(out, e);
   out.key("findings");
   out.begin_list();
   for (const Finding& finding : e.findings) put_finding(out, config, e, finding);
