@@ -21,9 +21,11 @@
 #include "engine/config/read.h"
 #include "engine/config/schema.h"
 #include "engine/config/setting.h"
+#include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/base_template.h"
+#include "engine/report/build_sheets.h"
 #include "engine/report/html_report.h"
 #include "engine/report/report_json.h"
 #include "engine/report/rules_json.h"
@@ -52,7 +54,9 @@ constexpr std::string_view kHelp =
     "  hearthsight check FILE [--set key.path=value]...      every problem, one a line\n"
     "  hearthsight draw FILE NAME [--units inch|mm] [--cook N] [--set key.path=value]...\n"
     "                                                        a drawing, SVG, 1 unit = 1 mm;\n"
-    "                                                        NAME: section, elevation, plan\n"
+    "                                                        NAME: section, elevation, plan,\n"
+    "                                                        frame_front, frame_pulled_apart,\n"
+    "                                                        panel_N (N: number in the parts)\n"
     "  hearthsight report FILE [--units inch|mm] [--set key.path=value]...\n"
     "                                                        the whole report, one HTML file\n"
     "  hearthsight template FILE [--paper a4|letter] [--page N] [--units inch|mm]\n"
@@ -296,8 +300,11 @@ Outcome draw(std::vector<std::string_view> words) {
     }
   }
   const hs::report::SheetKind* kind = hs::report::find_sheet(name);
-  if (kind == nullptr) {
-    problems.push_back({"NAME", name.empty() ? "" : hs::shortened(name), sheet_names()});
+  // Drawings of what is built are as many as there are parts.
+  const bool built = name.starts_with("frame_") || name.starts_with("panel_");
+  if (kind == nullptr && !built) {
+    problems.push_back({"NAME", name.empty() ? "" : hs::shortened(name),
+                        sheet_names() + ", frame_front, frame_pulled_apart, panel_N"});
   }
   const Loaded loaded = load(words);
   append(problems, loaded.problems);
@@ -307,8 +314,20 @@ Outcome draw(std::vector<std::string_view> words) {
   }
   if (!problems.empty()) return refused(std::move(problems));
   view.cook = cook.value_or(0);
-  const hs::report::Sheet sheet =
-      kind->draw(loaded.config, hs::evaluate::evaluate(loaded.config), view);
+  const hs::evaluate::Evaluation e = hs::evaluate::evaluate_all(loaded.config);
+  hs::report::Sheet sheet;
+  if (kind != nullptr) {
+    sheet = kind->draw(loaded.config, e, view);
+  } else if (auto drawn = hs::report::build_sheet(name, loaded.config, e, view)) {
+    sheet = *std::move(drawn);
+  } else {
+    const std::string names = hs::report::build_sheet_names(e);
+    return refused("NAME", hs::shortened(name),
+                   names.empty()
+                       ? "another station: no cabinet can be built here, see the findings "
+                         "of evaluate"
+                       : names);
+  }
   return done(hs::report::svg(
       sheet.drawing,
       {.title = sheet.title, .description = sheet.description, .text_mm = sheet.text_mm}));
@@ -337,7 +356,7 @@ Outcome run(const std::vector<std::string_view>& words) {
     Loaded loaded = load(words);
     if (!loaded.problems.empty()) return refused(std::move(loaded.problems));
     if (command == "link") return done(hs::share::to_link(loaded.config) + "\n");
-    return done(hs::report::report_json(loaded.config, hs::evaluate::evaluate(loaded.config)));
+    return done(hs::report::report_json(loaded.config, hs::evaluate::evaluate_all(loaded.config)));
   }
   const bool table = command == "schema" || command == "fields" || command == "rules";
   if (!table)

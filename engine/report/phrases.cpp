@@ -31,6 +31,10 @@ std::string plain_length(double mm, Units units, bool pretty) {
   return units == Units::Inch ? inches_text(mm, 16, style_of(pretty)) : mm_text(mm);
 }
 
+std::string shop_length(double mm, Units units, bool pretty) {
+  return units == Units::Inch ? inches_text(mm, 32, style_of(pretty)) : trimmed(mm, 1) + " mm";
+}
+
 double marked_mm(double mm, double step_mm, std::optional<double> highest_mm) {
   const double nearest_mm = std::round(mm / step_mm) * step_mm;
   if (!highest_mm || nearest_mm <= *highest_mm + kSlack_mm) return nearest_mm;

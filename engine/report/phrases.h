@@ -20,6 +20,9 @@ constexpr Fractions style_of(bool pretty) {
 // What a builder can keep: 5 mm or 1/4 in.
 constexpr double build_step_mm(Units units) { return units == Units::Inch ? 25.4 / 4 : 5; }
 
+// A length to cut to: "412.5 mm", "16 1/4 in", to 0.1 mm or 1/32 in.
+std::string shop_length(double mm, Units units, bool pretty);
+
 // The build step nearest to mm, but the one below where the nearest is over `highest_mm`. Give the
 // hard ceiling with what may be built over it (kOverHands for hands, nothing for a cover).
 inline constexpr double kOverHands_mm = 3;  // our judgement: no hand can tell

@@ -134,7 +134,9 @@ std::string clear_source(clearance::Hot hot, const clearance::Need& need) {
   return {};
 }
 
-std::string SheetPen::length(double mm) const { return plain_length(mm, units_, true); }
+std::string SheetPen::length(double mm) const {
+  return shop_ ? shop_length(mm, units_, true) : plain_length(mm, units_, true);
+}
 
 void SheetPen::chain(std::span<const double> places_mm, double y_mm, double from_y_mm) {
   const double way = y_mm > from_y_mm ? 1 : -1;

@@ -36,8 +36,9 @@ std::string clear_source(clearance::Hot hot, const clearance::Need& need);
 
 class SheetPen {
  public:
-  SheetPen(Drawing& drawing, double text_mm, Units units)
-      : d_(drawing), text_mm_(text_mm), units_(units) {}
+  // `shop`: lengths to what is cut to, 0.1 mm or 1/32 in, instead of what is read off.
+  SheetPen(Drawing& drawing, double text_mm, Units units, bool shop = false)
+      : d_(drawing), text_mm_(text_mm), units_(units), shop_(shop) {}
 
   std::string length(double mm) const;
   double line_mm() const { return text_mm_; }
@@ -66,6 +67,7 @@ class SheetPen {
   Drawing& d_;
   double text_mm_;
   Units units_;
+  bool shop_;
   std::vector<std::string> words_;
   std::vector<Role> zones_;
   std::vector<std::string> letters_;

@@ -1,0 +1,162 @@
+// One part as it lies on the bench, front face up: sizes, holes, grain, faces and edges.
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "engine/evaluate/build.h"
+#include "engine/report/build_sheets.h"
+#include "engine/report/sheet_parts.h"
+
+namespace hs::report {
+namespace {
+
+using parts::Cut;
+using parts::Part;
+
+std::string surface_words(const frame::Surface& surface) {
+  std::string words(frame::coat_name(surface.coat));
+  const std::string_view edge = frame::edge_name(surface.edge);
+  if (!edge.empty()) words += ", " + std::string(edge);
+  return words;
+}
+
+void draw_cut(Drawing& d, const Cut& cut, double along, double across) {
+  const Role role = Role::OvenBody;
+  if (cut.round) {
+    const std::vector<Spot> circle = ellipse({along, across}, cut.long_mm / 2, cut.wide_mm / 2);
+    if (cut.deep_mm == 0) d.polygon(role, circle);
+    d.outline(role, circle, Weight::Normal, !cut.in_front);
+    return;
+  }
+  const double l = cut.long_mm / 2, w = cut.wide_mm / 2;
+  const std::array slot{Spot{along - l, across - w}, Spot{along + l, across - w},
+                        Spot{along + l, across + w}, Spot{along - l, across + w}};
+  d.hatch(role, slot);
+  d.outline(role, slot, Weight::Normal, !cut.in_front);
+}
+
+std::string cut_words(const Cut& cut, const SheetPen& pen) {
+  std::string words(parts::use_name(cut.use));
+  words += cut.round ? ", " + pen.length(cut.long_mm) + " across"
+                     : ", " + pen.length(cut.long_mm) + " x " + pen.length(cut.wide_mm);
+  words += cut.deep_mm > 0 ? ", " + pen.length(cut.deep_mm) + " deep" : ", through";
+  if (!cut.in_front) words += ", from the back face";
+  words += ": middle " + pen.length(cut.along_mm) + " from the left, " + pen.length(cut.across_mm) +
+           " up";
+  if (cut.count > 1) {
+    words += "; " + std::to_string(cut.count) + " in a row " +
+             (cut.row_along ? "to the right" : "upwards") + ", " + pen.length(cut.pitch_mm) +
+             " apart";
+  }
+  return words;
+}
+
+}  // namespace
+
+Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
+                  const SheetView& view, std::size_t index) {
+  const evaluate::Build& build = *e.build;
+  const Part& part = build.parts.parts[index];
+  Sheet sheet;
+  Drawing& d = sheet.drawing;
+  const double length = part.length_mm, width = part.width_mm;
+  sheet.text_mm = std::clamp(std::max(length, 1.3 * width) / 36, 4.0, 60.0);
+  const double line = sheet.text_mm;
+  SheetPen pen(d, line, view.units, true);
+  const std::array outline{Spot{0, 0}, Spot{length, 0}, Spot{length, width}, Spot{0, width}};
+  d.polygon(Role::Cabinet, outline);
+  d.outline(Role::Person, outline, Weight::Normal);
+
+  std::set<double> along, across;
+  for (const Cut& cut : part.cuts) {
+    for (int i = 0; i < cut.count; ++i) {
+      const double step = i * cut.pitch_mm;
+      draw_cut(d, cut, cut.along_mm + (cut.row_along ? step : 0),
+               cut.across_mm + (cut.row_along ? 0 : step));
+    }
+    along.insert(cut.along_mm);
+    across.insert(cut.across_mm);
+  }
+  along.insert(0);
+  along.insert(length);
+  across.insert(0);
+  across.insert(width);
+  // Holes first, the whole outside them; up is told beside lines of its own.
+  const std::vector<double> stops(along.begin(), along.end());
+  if (stops.size() > 2) pen.chain(stops, -2 * line, 0);
+  pen.chain(std::array{0.0, length}, (stops.size() > 2 ? -5.2 : -2.4) * line, 0);
+  double x = -1.5 * line;
+  const auto up = [&](double from, double to, double at) {
+    d.dimension({at, from}, {at, to}, "");
+    d.text(Role::Label, {at - 0.4 * line, (from + to) / 2}, pen.length(to - from), Align::Right);
+    d.line(Role::Dimension, {0, to}, {at - 0.3 * line, to}, Weight::Thin);
+    d.line(Role::Dimension, {0, from}, {at - 0.3 * line, from}, Weight::Thin);
+  };
+  if (across.size() > 2) {
+    // Each height from below, so that errors do not add up; lines stand a text apart.
+    for (const double height : across) {
+      if (height == 0 || height == width) continue;
+      up(0, height, x);
+      x -= 7.5 * line;
+    }
+  }
+  up(0, width, x);
+
+  for (const Cut& cut : part.cuts) {
+    const double beside = cut.long_mm / 2 + 0.9 * line;
+    const bool right = cut.along_mm + beside + line < length;
+    pen.key({cut.along_mm + (right ? beside : -beside), cut.across_mm}, Role::Label,
+            cut_words(cut, pen));
+  }
+  if (part.grain_along) {
+    const double y = width + 1.2 * line;
+    d.polyline(Role::Dimension, std::array{Spot{0.1 * length, y}, Spot{0.4 * length, y}});
+    d.polyline(Role::Dimension,
+               std::array{Spot{0.4 * length - 0.6 * line, y + 0.35 * line}, Spot{0.4 * length, y},
+                          Spot{0.4 * length - 0.6 * line, y - 0.35 * line}});
+    d.text(Role::Label, {0.4 * length + 0.5 * line, y}, "grain");
+  }
+  pen.note(std::to_string(part.quantity()) + " of it, " +
+           std::string(frame::material_name(part.material)) +
+           (part.stock.empty() ? "" : " " + part.stock) + ", " + pen.length(part.thick_mm) +
+           " thick");
+  pen.note("Finished " + pen.length(length) + " x " + pen.length(width));
+  if (part.rough_length_mm) {
+    pen.note("First cut " + pen.length(*part.rough_length_mm) + " x " +
+             pen.length(part.rough_width_mm.value_or(width)) + " (" + source_note("frame.rough") +
+             ")");
+  }
+  std::set<std::string> places;
+  for (const std::size_t piece : part.pieces) {
+    places.insert(parts::place_text(build.frame.pieces[piece]));
+  }
+  std::string where;
+  for (const std::string& place : places) where += (where.empty() ? "" : "; ") + place;
+  pen.note("Place: " + where);
+  constexpr std::string_view kNames[] = {"Front face, up", "Back face",  "Left edge",
+                                         "Right edge",     "Lower edge", "Upper edge"};
+  for (std::size_t i = 0; i < part.surfaces.size(); ++i) {
+    std::string words = std::string(kNames[i]) + ": " + surface_words(part.surfaces[i]);
+    if (i >= 2 && part.folds_mm[i - 2] > 0) words += " " + pen.length(part.folds_mm[i - 2]);
+    pen.note(words);
+  }
+  if (part.material == frame::Material::Metal) {
+    pen.note(
+        "Sizes are outside, over the turned-down edges. Make it from the primed sheets as "
+        "measured, not from this sheet; hem and round what is bare: it cuts (" +
+        source_note("frame.metal") + ")");
+  }
+  const Box inked = inked_box(d, line);
+  pen.list({inked.left_mm, inked.bottom_mm - 1.6 * line},
+           std::max(inked.right_mm - inked.left_mm, 40 * line));
+  describe(sheet,
+           "Part " + std::to_string(part.number) + ", " + std::string(frame::kind_name(part.kind)),
+           config, "One part, front face up.", pen.entries());
+  return sheet;
+}
+
+}  // namespace hs::report

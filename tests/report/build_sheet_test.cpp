@@ -1,0 +1,147 @@
+// Drawings of what is built say what the parts list says.
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+#include "catch_amalgamated.hpp"
+#include "engine/evaluate/build.h"
+#include "engine/report/build_sheets.h"
+#include "engine/report/phrases.h"
+#include "engine/report/report_json.h"
+#include "engine/report/sheet_parts.h"
+#include "tests/report/preset.h"
+
+using namespace hs;
+using namespace hs::report;
+
+namespace {
+
+std::vector<std::string> names_of(const evaluate::Evaluation& e) {
+  std::vector<std::string> names;
+  if (!e.build->frame.made()) return names;
+  names = {"frame_front", "frame_pulled_apart"};
+  for (std::size_t i = 1; i <= e.build->parts.parts.size(); ++i) {
+    names.push_back("panel_" + std::to_string(i));
+  }
+  return names;
+}
+
+template <typename Check>
+void each_sheet(Check check) {
+  for (const char* name : test::kPresets) {
+    const config::Config config = test::preset(name);
+    const evaluate::Evaluation e = evaluate::evaluate_all(config);
+    for (const std::string& sheet_name : names_of(e)) {
+      for (const Units units : {Units::Inch, Units::Millimetre}) {
+        INFO(name << " " << sheet_name);
+        const auto sheet = build_sheet(sheet_name, config, e, {.units = units});
+        REQUIRE(sheet.has_value());
+        check(*sheet, units);
+      }
+    }
+  }
+}
+
+Box place_of(const Drawing& d, const Mark& mark, double text_mm) {
+  Drawing alone;
+  const auto points = d.points(mark);
+  const bool dimension = mark.shape == Shape::Dimension;
+  const Spot at =
+      dimension ? Spot{(points[0].x_mm + points[1].x_mm) / 2, (points[0].y_mm + points[1].y_mm) / 2}
+                : points[0];
+  alone.text(Role::Label, at, d.text(mark), dimension ? Align::Centre : mark.align);
+  return inked_box(alone, 0.7 * text_mm);
+}
+
+bool lap(const Box& a, const Box& b) {
+  return a.left_mm < b.right_mm && b.left_mm < a.right_mm && a.bottom_mm < b.top_mm &&
+         b.bottom_mm < a.top_mm;
+}
+
+}  // namespace
+
+TEST_CASE("every drawing of what is built is finite and says what it shows", "[report][build]") {
+  each_sheet([](const Sheet& sheet, Units) {
+    for (const Mark& mark : sheet.drawing.marks()) {
+      for (const Spot& p : sheet.drawing.points(mark)) {
+        REQUIRE((std::isfinite(p.x_mm) && std::isfinite(p.y_mm)));
+      }
+    }
+    REQUIRE_FALSE(sheet.description.empty());
+    REQUIRE_FALSE(sheet.title.empty());
+  });
+}
+
+TEST_CASE("every dimension of what is built says the length that it spans", "[report][build]") {
+  std::size_t checked = 0;
+  each_sheet([&](const Sheet& sheet, Units units) {
+    for (const Mark& mark : sheet.drawing.marks()) {
+      if (mark.shape != Shape::Dimension || mark.char_count == 0) continue;
+      const auto ends = sheet.drawing.points(mark);
+      const double span = std::hypot(ends[1].x_mm - ends[0].x_mm, ends[1].y_mm - ends[0].y_mm);
+      REQUIRE(sheet.drawing.text(mark) == shop_length(span, units, true));
+      ++checked;
+    }
+  });
+  CHECK(checked > 100);
+}
+
+TEST_CASE("labels of what is built do not lie on each other", "[report][build]") {
+  each_sheet([](const Sheet& sheet, Units) {
+    std::vector<std::pair<Box, std::string>> placed;
+    for (const Mark& mark : sheet.drawing.marks()) {
+      if (mark.char_count == 0) continue;
+      const Box box = place_of(sheet.drawing, mark, sheet.text_mm);
+      for (const auto& [other, text] : placed) {
+        INFO(text << " and " << sheet.drawing.text(mark));
+        REQUIRE_FALSE(lap(box, other));
+      }
+      placed.push_back({box, std::string(sheet.drawing.text(mark))});
+    }
+  });
+}
+
+TEST_CASE("drawings are found by name as far as there are parts", "[report][build]") {
+  const config::Config config = test::preset("demo");
+  const evaluate::Evaluation e = evaluate::evaluate_all(config);
+  const std::size_t count = e.build->parts.parts.size();
+  REQUIRE(count > 10);
+  CHECK(build_sheet_names(e) ==
+        "frame_front, frame_pulled_apart, panel_1 to panel_" + std::to_string(count));
+  for (const std::string name :
+       {"panel_0", "panel_", "panel_01", "panel_x", "panel_99999", "frame", "section"}) {
+    INFO(name);
+    CHECK_FALSE(build_sheet(name, config, e, {}));
+  }
+  CHECK_FALSE(build_sheet("panel_" + std::to_string(count + 1), config, e, {}));
+  CHECK(build_sheet("panel_" + std::to_string(count), config, e, {}));
+  CHECK_FALSE(build_sheet("frame_front", config, evaluate::evaluate(config), {}));
+}
+
+TEST_CASE("a panel's drawing and the report tell one size", "[report][build][json]") {
+  const config::Config config = test::preset("demo");
+  const evaluate::Evaluation e = evaluate::evaluate_all(config);
+  const auto report = nlohmann::json::parse(report_json(config, e));
+  REQUIRE(report.at("parts").size() == e.build->parts.parts.size());
+  REQUIRE(report.at("frame").at("made") == true);
+  std::size_t pieces = 0;
+  for (const auto& part : report.at("parts")) {
+    const int number = part.at("number").get<int>();
+    const auto sheet =
+        build_sheet("panel_" + std::to_string(number), config, e, {.units = Units::Millimetre});
+    const double length_mm = part.at("finished").at("length_mm").get<double>();
+    const double width_mm = part.at("finished").at("width_mm").get<double>();
+    CHECK(sheet->description.find("Finished " + shop_length(length_mm, Units::Millimetre, true) +
+                                  " x " + shop_length(width_mm, Units::Millimetre, true)) !=
+          std::string::npos);
+    CHECK(part.at("places").size() == part.at("quantity").get<std::size_t>());
+    pieces += part.at("places").size();
+  }
+  CHECK(pieces == e.build->frame.pieces.size());
+  // Before the build stage all three are there and null.
+  const auto before = nlohmann::json::parse(report_json(config, evaluate::evaluate(config)));
+  for (const char* key : {"frame", "parts", "hardware"}) CHECK(before.at(key).is_null());
+}
