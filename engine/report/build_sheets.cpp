@@ -147,8 +147,31 @@ Faces faces_of(const Block& b) {
            at(b.right_mm, b.far_mm, b.top_mm), at(b.right_mm, b.near_mm, b.top_mm)}};
 }
 
-Spot middle(const std::array<Spot, 4>& face) {
-  return {(face[0].x_mm + face[2].x_mm) / 2, (face[0].y_mm + face[2].y_mm) / 2};
+// Places on a face from its middle outwards.
+std::vector<Spot> places_on(const std::array<Spot, 4>& face) {
+  std::vector<Spot> out;
+  for (const double u : {0.5, 0.3, 0.7, 0.12, 0.88}) {
+    for (const double v : {0.5, 0.3, 0.7, 0.12, 0.88}) {
+      const Spot low{face[0].x_mm + u * (face[1].x_mm - face[0].x_mm),
+                     face[0].y_mm + u * (face[1].y_mm - face[0].y_mm)};
+      const Spot high{face[3].x_mm + u * (face[2].x_mm - face[3].x_mm),
+                      face[3].y_mm + u * (face[2].y_mm - face[3].y_mm)};
+      out.push_back({low.x_mm + v * (high.x_mm - low.x_mm), low.y_mm + v * (high.y_mm - low.y_mm)});
+    }
+  }
+  return out;
+}
+
+// Of a parallelogram whose corners go round one way or the other.
+bool covers(const std::array<Spot, 4>& face, Spot at) {
+  int left = 0, right = 0;
+  for (std::size_t i = 0; i < 4; ++i) {
+    const Spot &a = face[i], &b = face[(i + 1) % 4];
+    const double turn =
+        (b.x_mm - a.x_mm) * (at.y_mm - a.y_mm) - (b.y_mm - a.y_mm) * (at.x_mm - a.x_mm);
+    (turn > 0 ? left : right) += 1;
+  }
+  return left == 0 || right == 0;
 }
 
 // Keeps numbers apart: the first place of a few that is free.
@@ -312,19 +335,33 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
   const double line = sheet.text_mm;
   Labels labels(line);
   std::vector<bool> named(build.parts.parts.size() + 1, false);
-  // Near pieces take their places first: they are seen whole.
-  for (auto it = order.rbegin(); it != order.rend(); ++it) {
-    const std::size_t number = part_number(build, it->index);
-    if (named[number]) continue;
-    const Faces faces = faces_of(moved(it->piece->place, it->by));
-    const bool flat = it->piece->thick == frame::Axis::Z;
-    const bool upright = it->piece->thick == frame::Axis::X;
-    const Spot at = middle(flat ? faces.top : upright ? faces.side : faces.front);
-    for (const double step : {0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6}) {
-      if (labels.place(d, {at.x_mm + step * line, at.y_mm}, std::to_string(number))) {
-        named[number] = true;
-        break;
+  // A number stands where its piece is seen: no face drawn later lies over it. Near pieces first.
+  const auto seen = [&order](std::size_t from, Spot at) {
+    for (std::size_t i = from + 1; i < order.size(); ++i) {
+      for (const Block& block : solids(*order[i].piece)) {
+        const Faces faces = faces_of(moved(block, order[i].by));
+        if (covers(faces.front, at) || covers(faces.top, at) || covers(faces.side, at)) {
+          return false;
+        }
       }
+    }
+    return true;
+  };
+  const auto name_one = [&](std::size_t from, const std::string& text, bool anywhere) {
+    const Faces faces = faces_of(moved(order[from].piece->place, order[from].by));
+    const frame::Axis thick = order[from].piece->thick;
+    const auto& face = thick == frame::Axis::Z   ? faces.top
+                       : thick == frame::Axis::X ? faces.side
+                                                 : faces.front;
+    for (const Spot& at : places_on(face)) {
+      if ((anywhere || seen(from, at)) && labels.place(d, at, text)) return true;
+    }
+    return false;
+  };
+  for (const bool anywhere : {false, true}) {
+    for (std::size_t i = order.size(); i-- > 0;) {
+      const std::size_t number = part_number(build, order[i].index);
+      if (!named[number]) named[number] = name_one(i, std::to_string(number), anywhere);
     }
   }
   SheetPen pen(d, line, view.units, true);
