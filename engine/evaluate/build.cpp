@@ -150,6 +150,14 @@ void add_build(const config::Config& config, Evaluation& e,
   order_by_harm(e.findings);
 }
 
+void keep_build(Evaluation& e, const Evaluation& before) {
+  e.build = before.build;
+  for (const Finding& finding : before.findings) {
+    if (finding.rule.starts_with("frame.")) e.findings.push_back(finding);
+  }
+  order_by_harm(e.findings);
+}
+
 Evaluation evaluate_all(const config::Config& config) {
   Evaluation e = evaluate(config);
   add_build(config, e);

@@ -21,6 +21,9 @@ struct Build {
 void add_build(const config::Config& config, Evaluation& evaluation,
                const std::shared_ptr<const Build>& before = {});
 
+// The dragged path: what was built before stays as it was, with what there was to say of it.
+void keep_build(Evaluation& evaluation, const Evaluation& before);
+
 // evaluate() and the build stage: all that a report holds.
 Evaluation evaluate_all(const config::Config& config);
 

@@ -193,12 +193,8 @@ void put_part(JsonWriter& out, const Frame& frame, const Part& part) {
 
 }  // namespace
 
-void put_build_stage(JsonWriter& out, const evaluate::Evaluation& e) {
-  if (!e.build) {
-    for (const std::string_view key : {"frame", "parts", "hardware"}) put_null(out, key);
-    return;
-  }
-  const evaluate::Build& build = *e.build;
+// Apart, so that a program may hold it where it is called only once there is a build.
+void put_build(JsonWriter& out, const evaluate::Build& build) {
   put_frame(out, build.frame);
   out.key("parts");
   out.begin_list();
@@ -215,6 +211,14 @@ void put_build_stage(JsonWriter& out, const evaluate::Evaluation& e) {
     out.end_object();
   }
   out.end_list();
+}
+
+void put_build_stage(JsonWriter& out, const evaluate::Evaluation& e) {
+  if (e.build) {
+    put_build(out, *e.build);
+    return;
+  }
+  for (const std::string_view key : {"frame", "parts", "hardware"}) put_null(out, key);
 }
 
 }  // namespace hs::report

@@ -4,8 +4,13 @@
 #include "engine/base/json_writer.h"
 #include "engine/evaluate/evaluate.h"
 
+namespace hs::evaluate {
+struct Build;
+}
+
 namespace hs::report {
 
+void put_build(JsonWriter& out, const evaluate::Build& build);
 void put_build_stage(JsonWriter& out, const evaluate::Evaluation& evaluation);
 
 }  // namespace hs::report

@@ -330,3 +330,28 @@ TEST_CASE("the survey waits until the later part of the program is there", "[ses
   CHECK(s.config().survey.points[3].reading_mm == 895.4);
   CHECK_FALSE(s.set_field("survey.points.24.reading_mm", "35", Units::Inch).empty());
 }
+
+TEST_CASE("what is built comes with its part of the program, and follows the hand's release",
+          "[session]") {
+  Session s;
+  CHECK_FALSE(s.evaluation().build);
+  s.bring_build();
+  REQUIRE(s.evaluation().build);
+  const auto first = s.evaluation().build;
+  s.drag_field(kBase, 1000);
+  CHECK(s.evaluation().build == first);  // not made again under a finger
+  const auto says = [&s] {
+    const auto& all = s.evaluation().findings;
+    return std::count_if(all.begin(), all.end(),
+                         [](const Finding& f) { return f.rule.starts_with("frame."); });
+  };
+  const auto count = says();
+  CHECK(count > 0);
+  s.end_drag();
+  CHECK(s.evaluation().build != first);
+  CHECK(says() > 0);
+  s.set_field("title", "Another", Units::Inch);
+  const auto same = s.evaluation().build;
+  s.set_field("title", "And another", Units::Inch);
+  CHECK(s.evaluation().build == same);
+}

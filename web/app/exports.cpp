@@ -197,6 +197,7 @@ EMSCRIPTEN_KEEPALIVE void hs_set_picture(int picture) {
 EMSCRIPTEN_KEEPALIVE void hs_later_here() {
   app().later_here = app().view.later_here = true;
   app().session.survey_here();
+  app().session.bring_build();
   wake();
 }
 // 1: no motion but what a finger makes.

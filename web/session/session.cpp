@@ -8,6 +8,7 @@
 #include "engine/config/keys.h"
 #include "engine/config/setting.h"
 #include "engine/config/validate.h"
+#include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/surveying.h"
 #include "engine/share/link.h"
@@ -74,11 +75,11 @@ Session::Session() {
 
 void Session::evaluate_now(bool full) {
   if (full) {
-    evaluation_ = evaluate::evaluate_station(config_);
-    // Asked here too: the call itself must not be made before its code is there.
-    if (survey_here_ && !config_.survey.points.empty()) {
-      evaluate::add_survey(config_, evaluation_);
-    }
+    evaluate::Evaluation next = evaluate::evaluate_station(config_);
+    // Asked here too: the calls themselves must not be made before their code is there.
+    if (survey_here_ && !config_.survey.points.empty()) evaluate::add_survey(config_, next);
+    if (builds_) evaluate::add_build(config_, next, evaluation_.build);
+    evaluation_ = std::move(next);
   } else {
     evaluate::Evaluation next = evaluate::evaluate_fit(config_);
     next.sensitivity = std::move(evaluation_.sensitivity);
@@ -87,8 +88,16 @@ void Session::evaluate_now(bool full) {
     if (evaluation_.survey) evaluate::keep_survey(next, evaluation_);
     // The lamp's best place is looked for on release; until then it hangs where it hung.
     if (next.light.lamp && !next.light.lamp->head) next.light.lamp = evaluation_.light.lamp;
+    if (builds_) evaluate::keep_build(next, evaluation_);
     evaluation_ = std::move(next);
   }
+  ++revision_;
+}
+
+void Session::bring_build() {
+  if (builds_) return;
+  builds_ = true;
+  evaluate::add_build(config_, evaluation_);
   ++revision_;
 }
 

@@ -23,6 +23,10 @@ class Session {
   std::uint32_t revision() const { return revision_; }  // grows with every change
   bool dragging() const { return dragging_; }
 
+  // The build stage's part of the program has come: from now on it follows each full evaluation,
+  // and the one that stands gets it at once.
+  void bring_build();
+
   // Intents. Each is one undo step, except that all changes of one drag are one step. A refused
   // change leaves everything as it was.
   std::vector<Problem> set_field(std::string_view path, std::string_view text, report::Units bare);
@@ -61,6 +65,7 @@ class Session {
   std::uint32_t revision_ = 0;
   bool dragging_ = false;
   bool survey_here_ = true;
+  bool builds_ = false;
 };
 
 }  // namespace hs::web
