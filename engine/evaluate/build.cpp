@@ -13,7 +13,6 @@ namespace {
 
 constexpr double kUsualGas_kg = 9.07;  // 20 lb
 constexpr double kLevel_mm = 25;       // a step that nobody minds: judgement
-constexpr std::string_view kUnderDough = "under the dough counter", kUnderOven = "under the oven";
 
 bool heavy(const config::Config& config) { return config::is_masonry(config.oven.kind); }
 
@@ -113,7 +112,7 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
              run.top_mm,
              wanted_mm,
              off_mm,
-             run.oven ? kUnderOven : kUnderDough});
+             run.oven ? "under the oven" : "for dough"});
   }
   if (frame.slab_mm) {
     const double least_mm = frame::least_riser_mm(config.build);

@@ -14,7 +14,6 @@ namespace {
 constexpr double kTiny = 0.05;           // half a quantum of length
 constexpr double kBoxStep_mm = 10;       // boxes are whole steps high
 constexpr double kCarrierLeast_mm = 35;  // a carrying board's height
-constexpr double kSame_mm = 1;
 
 double stack_mm(const Work& work, double sheets_mm) {
   return sheets_mm + work.build().bedding_mm + work.build().metal_mm;
