@@ -431,8 +431,8 @@ constexpr std::string_view group_of(std::string_view path) {
 // Every group's rows stand together, as the schema and files want them: a row of another part goes
 // behind the last of its group, or of the nearest group around it that is there.
 constexpr auto in_order() {
-  std::array<const Row*, kRows.size() + kSurroundingsRows.size() + kSurveyRows.size() +
-                             kFrameRows.size()>
+  std::array<const Row*,
+             kRows.size() + kSurroundingsRows.size() + kSurveyRows.size() + kFrameRows.size()>
       all{};
   std::size_t count = 0;
   for (const Row& row : kRows) all[count++] = &row;

@@ -302,8 +302,6 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
     double depth;
   };
   std::vector<Shown> order;
-  double wide = 0;
-  for (const frame::Run& run : frame.runs) wide += run.counter.width_mm();
   for (std::size_t i = 0; i < frame.pieces.size(); ++i) {
     const Piece& piece = frame.pieces[i];
     Pull by = pull_of(piece);

@@ -82,11 +82,12 @@ void put_heights(Document& d) {
     put_verdict(d.out, h.verdict);
     d.out.text(" " + h.note);
     d.out.close();
+    if (!h.yours.empty()) d.out.element("p", h.yours);
     d.out.element("p", h.band);
     d.source(h.why);
     d.out.close();
   }
-  d.out.element("p", s.feet_line);
+  d.out.element("p", feet_line(d.page.evaluation, d.page.units));
   if (!s.worst.empty()) {
     d.out.open("p");
     put_verdict(d.out, s.worst_verdict);
@@ -154,7 +155,11 @@ bool is_given(const config::Value& value) { return !std::holds_alternative<std::
 void put_given(Document& d) {
   const config::Config& config = d.page.config;
   Table cooks{"Cooks", {""}, {}}, station{"Oven, station and place", {"", ""}, {}};
+  Table points{"Readings of the ground", {""}, {}};
   for (const config::Cook& cook : config.cooks) cooks.columns.push_back(cook.name);
+  for (std::size_t i = 0; i < config.survey.points.size(); ++i) {
+    points.columns.push_back(std::to_string(i + 1));
+  }
   for (const config::Field& field : config::fields()) {
     if (field.group == config::Group::Station) {
       if (!is_given(field.get(config, 0))) continue;
@@ -164,16 +169,17 @@ void put_given(Document& d) {
     }
     std::vector<std::string> row{std::string(field.label)};
     bool any = false;
-    for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    for (std::size_t i = 0; i < config::rows_of(config, field.group); ++i) {
       const bool given = is_given(field.get(config, i));
       any = any || given;
       row.push_back(given ? field_text(field, config, i, d.page.units) : "\u2014");
     }
-    if (any) cooks.rows.push_back(std::move(row));
+    if (any) (field.group == config::Group::Cook ? cooks : points).rows.push_back(std::move(row));
   }
   d.begin("given", "What this was worked out from", "As typed in, or the usual value.");
   put_html_table(d.out, cooks);
   put_html_table(d.out, station);
+  if (!points.rows.empty()) put_html_table(d.out, points);
   d.end();
 }
 

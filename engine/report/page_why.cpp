@@ -98,6 +98,7 @@ void put_fields(JsonWriter& out, const Page& page, const rules::Rule& rule) {
       put_input(out, field.label, field_text(field, page.config, 0, page.units), field.path);
       continue;
     }
+    if (field.group != config::Group::Cook) continue;  // readings have their own table
     for (std::size_t i = 0; i < page.evaluation.cooks.size(); ++i) {
       if (!concerns(page, rule, i)) continue;
       put_input(out, page.cook_name(i) + ": " + std::string(field.label),

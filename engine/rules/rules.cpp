@@ -23,7 +23,7 @@ namespace {
 
 constexpr std::span<const RuleRow> kParts[] = {
     kSightRows, kHeightRows,       kCookRows, kReachRows,   kClearanceRows, kHeatRows,
-    kLightRows, kSurroundingsRows, kRoomRows, kWeatherRows, kSurveyRows, kFrameRows};
+    kLightRows, kSurroundingsRows, kRoomRows, kWeatherRows, kSurveyRows,    kFrameRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;

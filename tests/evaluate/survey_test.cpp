@@ -247,7 +247,8 @@ TEST_CASE("the base's panels close round each counter", "[evaluate][survey][law]
     evaluate::SurveyResult plan;
     evaluate::base_panels(c, used, plan);
     const bool oven = stands.oven_stand && !config::is_masonry(c.oven.kind);
-    const int expected = (oven ? 2 : 0) + (stands.dough_counter ? 2 : 0) + (oven || stands.dough_counter ? 2 : 0) +
+    const int expected = (oven ? 2 : 0) + (stands.dough_counter ? 2 : 0) +
+                         (oven || stands.dough_counter ? 2 : 0) +
                          (oven && stands.dough_counter ? 1 : 0);
     REQUIRE(std::ssize(plan.panels) == expected);
     for (const survey::PanelLine& panel : plan.panels) {
