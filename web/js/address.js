@@ -26,8 +26,9 @@ const entry = (sheet) => ({ hearthsight: true, sheet: sheet || null });
 export function makeAddress(engine, { open, show, sheet }) {
   let written = performance.now() - leastGapMs;
   let timer = 0;
-  // A link that could not be opened stays in the address until the person changes something.
-  let kept = false;
+  // A link that could not be opened stays in the address until the person changes something: the
+  // station's own link of then, or nothing.
+  let kept = '';
   let leaving = false;
 
   const write = () => {
@@ -53,7 +54,7 @@ export function makeAddress(engine, { open, show, sheet }) {
     const text = fragment();
     if (!history.state?.hearthsight) {
       history.replaceState(entry(sheet()), '');
-      kept = false;
+      kept = '';
       if (text && text !== engine.link()) open(text);
       return;
     }
@@ -77,10 +78,11 @@ export function makeAddress(engine, { open, show, sheet }) {
   history.replaceState(entry(null), '');
   return {
     write,
-    keep() { kept = true; },
+    keep() { kept = engine.link(); },
     // Something changed: at once when the last change is long ago, else at the end of the gap.
     changed() {
-      kept = false;
+      if (kept === engine.link()) return;  // more is known of the same station
+      kept = '';
       if (timer) return;
       const wait = written + leastGapMs - performance.now();
       if (wait <= 0) write(); else timer = setTimeout(write, wait);

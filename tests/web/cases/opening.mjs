@@ -91,7 +91,13 @@ test('the picture answers before the document is there, and the document then sh
   release();
   await page.waitForFunction(() => !document.getElementById('panels').hidden);
   const { config, report, items } = await snapshot(page);
-  assert.deepEqual({ config, report, items }, { config: before.config, report: before.report, items: before.items });
+  // What is built is worked out when its code is there, and adds to what was said; nothing else moves.
+  const built = /^(frame|survey)\./;
+  const first = ({ frame, parts, hardware, sources, findings, ...rest }) =>
+    ({ ...rest, findings: findings.filter(({ rule }) => !built.test(rule)) });
+  assert.deepEqual({ config, report: first(report), items },
+    { config: before.config, report: first(before.report), items: before.items });
+  assert.ok(report.findings.some(({ rule }) => built.test(rule)));
   // As a page says that opens the same link with everything there.
   await withPage({ fragment: await link() }, async (other) => {
     assert.deepEqual((await snapshot(other)).report, report);
