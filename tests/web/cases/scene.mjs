@@ -2,7 +2,7 @@
 // measured on the picture itself.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, drag, evaluateNatively, fragment, item, keepPicture, middle, settle, snapshot, tap, withPage }
+import { devices, doubleTap, drag, evaluateNatively, fragment, item, keepPicture, middle, settle, snapshot, tap, withPage }
   from '../support/page.mjs';
 
 async function openScene(page) {
@@ -74,8 +74,7 @@ test('scene: one finger turns, two zoom, a double tap shows all again, and then 
     await pinch(page, [x, y], 30, 90);
     const closer = await pixels(page);
     assert.ok(await difference(page, turned, closer) > other, 'a pinch did not zoom');
-    await drag(page, [[x, y]]);
-    await drag(page, [[x, y]]);
+    await doubleTap(page, [x, y]);
     await settle(page);
     assert.ok(await difference(page, first, await pixels(page)) <= same, 'a double tap did not reset the view');
     const { frame, config } = await snapshot(page);
