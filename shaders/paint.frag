@@ -21,7 +21,8 @@ void main() {
     float off = abs(fract(across) - 0.5);
     float ink = smoothstep(0.5 - 0.14 - blur, 0.5 - 0.14 + blur, off);
     ink = mix(ink, 0.28, smoothstep(0.35, 0.8, blur));
-    paint.rgb = mix(paint.rgb, hatch_ink.rgb, ink * hatch_ink.a);
+    // What is looked through keeps its own colour and is thicker along the lines.
+    if (colour.a < 1.0) paint.a += 0.35 * ink; else paint.rgb = mix(paint.rgb, hatch_ink.rgb, ink * hatch_ink.a);
   } else if (pattern == 2.0) {
     vec2 cell = plan_mm / 30.0;
     cell.x += 0.5 * mod(floor(cell.y), 2.0);
@@ -29,7 +30,7 @@ void main() {
     float away = length(fract(cell) - 0.5);
     float ink = 1.0 - smoothstep(0.23 - blur, 0.23 + blur, away);
     ink = mix(ink, 0.16, smoothstep(0.35, 0.8, blur));
-    paint.rgb = mix(paint.rgb, dot_ink.rgb, ink * dot_ink.a);
+    if (colour.a < 1.0) paint.a += 0.5 * ink; else paint.rgb = mix(paint.rgb, dot_ink.rgb, ink * dot_ink.a);
   }
   shown = vec4(paint.rgb * paint.a, paint.a);
 }

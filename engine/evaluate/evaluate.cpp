@@ -161,7 +161,7 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool 
   e.surroundings = surroundings_of(config, e);
   e.existing = existing_counter(config, e.used);
   e.trial = cold_trial(config, scene, e.used);
-  e.light = lighting(config, scene, e, search);
+  e.light = lighting(config, e, search);
   e.findings = findings_of(config, scene, e);
   order_by_harm(e.findings);
   return e;

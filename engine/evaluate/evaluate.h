@@ -155,17 +155,30 @@ struct ExistingCounter {
   double platform_mm = 0;  // for the cooks, where the counter is too high
 };
 
+// What is asked of a lamp head's place, each by itself.
+struct LampChecks {
+  light::Judged light;
+  bool in_hot_zone = false;
+  bool too_hot = false;  // more than the midday sun's heat
+  bool neck_reaches = false;
+};
+
 // A fixed lamp at the oven. Places in the oven frame.
 struct Lamp {
   Vec mount;
   std::optional<Vec> head;  // as given, or the best place found; nullopt: none, or not looked for
   light::Throw light;       // meaningless without a head, as is what follows
   double neck_needed_mm = 0;
-  double heat_kw_m2 = 0;     // at the head
-  std::string_view against;  // why a given head may not be there; empty: it may
-  bool searched = false;     // evaluate() looks for places, evaluate_fit() does not
-  int places = 0;            // of the grid's, that work within the neck
-  std::optional<double> shortest_neck_mm;
+  double heat_kw_m2 = 0;  // at the head
+  LampChecks checks;
+  std::string_view against;  // the first of them that fails, but for the neck; empty: none
+  // evaluate() looks for places; evaluate_fit() does not.
+  struct Search {
+    bool done = false;
+    int places = 0;           // of the grid's, that work within the neck
+    std::optional<Vec> best;  // most light of these
+    std::optional<double> shortest_neck_mm;
+  } search;
 };
 
 struct LightResult {

@@ -12,9 +12,15 @@ inline constexpr double kFoodWork_lx = 540, kHomeWorktop_lx = 300;
 // What midday sun gives, 1 kW/m2: a lamp head stands that and no more. Our judgement.
 inline constexpr double kLampHeat_kw_m2 = 1;
 
+// What the station's lamp is judged by; a lamp's neck is fixed somewhere even where there is none.
+light::Setup lamp_setup(const config::Config& config, const Evaluation& e);
+
+// The lamp with its head at a place, aimed as well as it can be there; nullopt: only where its neck
+// is fixed. Needs cooks and heights.
+Lamp lamp_at(const config::Config& config, const Evaluation& e, const std::optional<Vec>& head);
+
 // `search`: look for the best place where the head's place is not given. Needs cooks and heights.
-LightResult lighting(const config::Config& config, const Scene& scene, const Evaluation& e,
-                     bool search);
+LightResult lighting(const config::Config& config, const Evaluation& e, bool search);
 
 void add_light(Findings& out, const config::Config& config, const Evaluation& e);
 

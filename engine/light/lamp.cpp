@@ -139,19 +139,41 @@ double neck_needed_mm(const Setup& setup, const Vec& head) {
   return kNeckPerSpan * length(head - setup.mount);
 }
 
-Against against(const Setup& setup, std::span<const Vec> points, const Vec& head) {
-  if (in_peel_path(setup, head)) return Against::Peel;
-  for (const Vec& eye : setup.eyes) {
-    if (hides_target(setup, eye, head)) return Against::Eye;
-  }
-  const auto shadowed = static_cast<std::size_t>(
+bool in_shadow(const Setup& setup, std::span<const Vec> points, const Vec& head) {
+  const auto allowed = static_cast<std::size_t>(
       std::floor((1 - kLitShare) * static_cast<double>(points.size()) + 1e-9));
   std::size_t dark = 0;
   for (const Vec& point : points) {
-    if (!passes_mouth(setup.oven, head, point) && ++dark > shadowed) return Against::Shadow;
-    if (length(head - point) < law_holds_from_mm(kHead_mm)) return Against::TooNear;
+    if (!passes_mouth(setup.oven, head, point) && ++dark > allowed) return true;
   }
-  return points.empty() ? Against::Shadow : Against::Nothing;
+  return points.empty();
+}
+
+bool too_near(std::span<const Vec> points, const Vec& head) {
+  return std::any_of(points.begin(), points.end(), [&](const Vec& point) {
+    return length(head - point) < law_holds_from_mm(kHead_mm);
+  });
+}
+
+namespace {
+
+bool hides_from_anyone(const Setup& setup, const Vec& head) {
+  return std::any_of(setup.eyes.begin(), setup.eyes.end(),
+                     [&](const Vec& eye) { return hides_target(setup, eye, head); });
+}
+
+}  // namespace
+
+Against against(const Setup& setup, std::span<const Vec> points, const Vec& head) {
+  if (in_peel_path(setup, head)) return Against::Peel;
+  if (hides_from_anyone(setup, head)) return Against::Eye;
+  if (in_shadow(setup, points, head)) return Against::Shadow;
+  return too_near(points, head) ? Against::TooNear : Against::Nothing;
+}
+
+Judged judge(const Setup& setup, std::span<const Vec> points, const Vec& head) {
+  return {in_peel_path(setup, head), hides_from_anyone(setup, head), in_shadow(setup, points, head),
+          too_near(points, head)};
 }
 
 double lux_below(double candela, double beam_deg, double height_mm, double aside_mm) {

@@ -74,13 +74,23 @@ double most_lux(const Setup& setup, std::span<const Vec> points, const Vec& head
 // Why a head may not be at a place; the first that applies.
 enum class Against : unsigned char { Nothing, Peel, Eye, Shadow, TooNear };
 
+// The same, each by itself.
+struct Judged {
+  bool in_peel_path = false, hides_target = false, in_shadow = false, too_near = false;
+};
+
 // The head would hide part of the pizza from an eye.
 bool hides_target(const Setup& setup, const Vec& eye, const Vec& head);
 bool in_peel_path(const Setup& setup, const Vec& head);
 // Length of neck that a head at this place needs.
 double neck_needed_mm(const Setup& setup, const Vec& head);
+// The mouth's edge keeps light from more than a tenth of the pizza, wherever the lamp is aimed.
+bool in_shadow(const Setup& setup, std::span<const Vec> points, const Vec& head);
+// Nearer to a point of the pizza than the inverse-square law goes.
+bool too_near(std::span<const Vec> points, const Vec& head);
 // Everything but the neck. Heat is the caller's to judge.
 Against against(const Setup& setup, std::span<const Vec> points, const Vec& head);
+Judged judge(const Setup& setup, std::span<const Vec> points, const Vec& head);
 
 struct Best {
   std::optional<Vec> head;  // most light within the neck's length

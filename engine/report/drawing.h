@@ -84,6 +84,10 @@ constexpr HatchStyle hatch_style(Role role) {
       return {45, 0.8, false};
     case Role::GoodBand:
       return {60, 0.9, false};
+    case Role::HeatLimit:
+      return {120, 1.4, false};
+    case Role::Peel:
+      return {0, 1.6, false};
     default:
       return {};
   }

@@ -76,9 +76,9 @@ void put_light(JsonWriter& out, const evaluate::Evaluation& e) {
     put_lux(out, "pizza_least_lx", only_if(known, lamp->light.least_lux));
     put_share(out, "lit_fraction", only_if(known, lamp->light.lit_share));
     put_mm(out, "neck_needed_mm", only_if(known, lamp->neck_needed_mm));
-    put_mm(out, "shortest_neck_mm", lamp->shortest_neck_mm);
+    put_mm(out, "shortest_neck_mm", lamp->search.shortest_neck_mm);
     put_flux(out, "heat_kw_m2", only_if(known, lamp->heat_kw_m2));
-    put_number(out, "places", only_if(lamp->searched, lamp->places), 0);
+    put_number(out, "places", only_if(lamp->search.done, lamp->search.places), 0);
     out.end_object();
   } else {
     put_null(out, "lamp");

@@ -78,8 +78,8 @@ std::vector<Table> light_tables(const Page& page) {
     table.rows.push_back({"Heat at the head, at least", heat_flux(lamp->heat_kw_m2)});
     table.rows.push_back({"Neck it needs", page.length(lamp->neck_needed_mm)});
   }
-  if (lamp && lamp->shortest_neck_mm) {
-    table.rows.push_back({"Shortest neck that works", page.length(*lamp->shortest_neck_mm)});
+  if (lamp && lamp->search.shortest_neck_mm) {
+    table.rows.push_back({"Shortest neck that works", page.length(*lamp->search.shortest_neck_mm)});
   }
   return {std::move(table)};
 }

@@ -59,7 +59,7 @@ TEST_CASE("the best place is cool, out of the way and within the neck", "[evalua
   CHECK(e.light.lamp->heat_kw_m2 <= evaluate::kLampHeat_kw_m2);
   CHECK_FALSE(heat::in_hot_zone(e.mouth, head));
   CHECK(e.light.lamp->light.lit_share >= light::kLitShare);
-  CHECK(*e.light.lamp->shortest_neck_mm <= e.light.lamp->neck_needed_mm);
+  CHECK(*e.light.lamp->search.shortest_neck_mm <= e.light.lamp->neck_needed_mm);
   CHECK(verdict(e, "light.neck") == Verdict::Ok);
   // Left is the mirror of right for a symmetrical station.
   config::Config left = c;
@@ -93,14 +93,14 @@ TEST_CASE("a neck too short for every place fails and says what it needs", "[eva
   c.light.neck_mm = 100;
   const Evaluation e = evaluate::evaluate(c);
   CHECK_FALSE(e.light.lamp->head.has_value());
-  REQUIRE(e.light.lamp->shortest_neck_mm.has_value());
+  REQUIRE(e.light.lamp->search.shortest_neck_mm.has_value());
   CHECK(verdict(e, "light.neck") == Verdict::Fail);
-  CHECK(found(e, "light.neck")->measured == e.light.lamp->shortest_neck_mm);
+  CHECK(found(e, "light.neck")->measured == e.light.lamp->search.shortest_neck_mm);
   // With that much neck it works.
-  c.light.neck_mm = *e.light.lamp->shortest_neck_mm;
-  CHECK(evaluate::evaluate(c).light.lamp->places >= 1);
+  c.light.neck_mm = *e.light.lamp->search.shortest_neck_mm;
+  CHECK(evaluate::evaluate(c).light.lamp->search.places >= 1);
   c.light.neck_mm -= 0.1;
-  CHECK(evaluate::evaluate(c).light.lamp->places == 0);
+  CHECK(evaluate::evaluate(c).light.lamp->search.places == 0);
 }
 
 TEST_CASE("a head in a bad place says why", "[evaluate][light]") {

@@ -12,4 +12,6 @@ import './cases/templates.mjs';
 import './cases/fallback.mjs';
 import './cases/pictures.mjs';
 import './cases/scene.mjs';
+import './cases/lamp.mjs';
+import './cases/reasons.mjs';
 import './cases/gallery.mjs';

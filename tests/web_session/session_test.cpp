@@ -290,6 +290,37 @@ TEST_CASE("the cold trial's correction is taken over once it is asked for", "[se
   CHECK_FALSE(s.evaluation().trial->agrees);
 }
 
+TEST_CASE("numbers dragged together are one change", "[session]") {
+  Session session;
+  session.set_field("light.mount", "right", report::Units::Inch);
+  const config::Config before = session.config();
+  const std::uint32_t revision = session.revision();
+  const web::FieldNumber head[] = {
+      {"light.head.across_mm", 200}, {"light.head.ahead_mm", 500}, {"light.head.up_mm", 1e9}};
+  session.drag_fields(head);
+  CHECK(session.revision() == revision + 1);
+  CHECK(session.config().light.head.given());
+  CHECK(session.config().light.head.up_mm == 2000);  // clamped to its range
+  // Places are looked for on release, and those of before are kept meanwhile.
+  CHECK(session.evaluation().light.lamp->search.done);
+  session.end_drag();
+  session.undo();
+  CHECK(session.config() == before);
+  // One unknown path refuses all of them.
+  const web::FieldNumber wrong[] = {{"light.head.across_mm", 200}, {"light.head.nowhere_mm", 5}};
+  session.drag_fields(wrong);
+  CHECK(session.config() == before);
+  // And cleared together they are one step too.
+  session.drag_fields(head);
+  session.end_drag();
+  const std::string_view paths[] = {"light.head.across_mm", "light.head.ahead_mm",
+                                    "light.head.up_mm"};
+  CHECK(session.clear_fields(paths).empty());
+  CHECK(session.config() == before);
+  session.undo();
+  CHECK(session.config().light.head.given());
+}
+
 TEST_CASE("history can be forgotten", "[session]") {
   Session s;
   s.set_field("title", "A", Units::Inch);

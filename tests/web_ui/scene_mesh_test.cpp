@@ -15,6 +15,7 @@
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/station_layout.h"
 #include "engine/sight/sight.h"
+#include "tests/report/preset.h"
 #include "web/scene/figure.h"
 #include "web/scene/model.h"
 #include "web/scene/oven_mesh.h"
@@ -365,4 +366,90 @@ TEST_CASE("the shaders have a place for every material", "[scene][shaders]") {
     CAPTURE(name);
     CHECK(text.str().find(wanted) != std::string::npos);
   }
+}
+
+TEST_CASE("zones are the engine's own boxes, and only when asked for", "[ui][scene][zones]") {
+  config::Config c = hs::test::preset("stations/open_courtyard");
+  const evaluate::Evaluation e = evaluate::evaluate(c);
+  const report::StationLayout layout = report::station_layout(c, e);
+  const Part none = zones_part(e, layout, false);
+  CHECK(none.veil.indices.empty());
+  CHECK(none.ground.indices.empty());
+  CHECK(none.lines.empty());
+  CHECK(zones_digest(e, layout, true) != zones_digest(e, layout, false));
+  const Part part = zones_part(e, layout, true);
+  Room wanted;
+  std::vector<Vec> corners;
+  double faces_mm2 = 0;
+  for (const clearance::Zone& zone : e.surroundings.hot) {
+    if (!zone.box) continue;
+    const clearance::Box& b = *zone.box;
+    if (b.width_mm() <= 1 || b.depth_mm() <= 1 || b.height_mm() <= 1) continue;
+    corners.push_back({b.left_mm, b.near_mm, b.bottom_mm});
+    corners.push_back({b.right_mm, b.far_mm, b.top_mm});
+    faces_mm2 += 2 * (b.width_mm() * b.depth_mm() + b.width_mm() * b.height_mm() +
+                      b.depth_mm() * b.height_mm());
+  }
+  REQUIRE(corners.size() >= 8);
+  wanted = room_of(corners);
+  const Room drawn = room_of(part.veil, Material::ClearRoom);
+  CHECK(length(drawn.low - wanted.low) < 0.01);
+  CHECK(length(drawn.high - wanted.high) < 0.01);
+  CHECK(painted(part.veil, Material::ClearRoom) == Catch::Approx(faces_mm2));
+  // The aisle as the reach module asks for it.
+  for (const reach::Zone& zone : e.surroundings.room) {
+    if (zone.rule != "reach.aisle") continue;
+    const Room aisle = room_of(part.ground, Material::WorkRoom);
+    CHECK(aisle.high.y - aisle.low.y == Catch::Approx(*zone.required_mm));
+  }
+  CHECK(painted(part.veil, Material::Landing) > 0);
+  // Everything that is known is named with its length.
+  int named = 0;
+  for (const ZoneName& name : zone_names(e, layout)) {
+    if (name.material == Material::ClearRoom) CHECK(name.required_mm.has_value());
+    named += name.material == Material::ClearRoom ? 1 : 0;
+  }
+  CHECK(static_cast<std::size_t>(named) == corners.size() / 2);
+}
+
+TEST_CASE("a side that nobody has said anything about shows as not known", "[ui][scene][zones]") {
+  config::Config c;
+  const evaluate::Evaluation e = evaluate::evaluate(c);
+  const report::StationLayout layout = report::station_layout(c, e);
+  const Part part = zones_part(e, layout, true);
+  const auto unknown = std::count_if(layout.clear.begin(), layout.clear.end(),
+                                     [](const auto& zone) { return !zone.known(); });
+  REQUIRE(unknown > 0);
+  CHECK(painted(part.veil, Material::UnknownRoom) > 0);
+  CHECK(std::any_of(part.lines.begin(), part.lines.end(), [](const Line& line) {
+    return line.material == static_cast<float>(Material::UnknownEdge);
+  }));
+}
+
+TEST_CASE("the lamp hangs where the engine says, and shines on the pizza", "[ui][scene][lamp]") {
+  config::Config c;
+  CHECK(lamp_part(evaluate::evaluate(c), report::station_layout(c, evaluate::evaluate(c)))
+            .solid.indices.empty());
+  c.light.mount = config::Mount::Right;
+  const evaluate::Evaluation e = evaluate::evaluate(c);
+  const report::StationLayout layout = report::station_layout(c, e);
+  REQUIRE(e.light.lamp->head.has_value());
+  const Part part = lamp_part(e, layout);
+  const Room room = room_of(part.solid, Material::Lamp);
+  const Vec head = *e.light.lamp->head + Vec{0, 0, layout.floor_mm};
+  const Vec foot = e.light.lamp->mount + Vec{0, 0, layout.floor_mm};
+  for (const Vec& at : {head, foot}) {
+    CHECK((at.x >= room.low.x - 1 && at.x <= room.high.x + 1));
+    CHECK((at.y >= room.low.y - 1 && at.y <= room.high.y + 1));
+    CHECK((at.z >= room.low.z - 1 && at.z <= room.high.z + 1));
+  }
+  // The beam ends on the whole pizza.
+  const Room beam = room_of(part.veil, Material::Beam);
+  CHECK(beam.high.y == Catch::Approx(e.pizza.y_mm + e.pizza.radius_mm).margin(2));
+  CHECK(part.veil.vertices.size() > 30);
+  config::Config moved = c;
+  moved.light.head = {head.x, -head.y, e.light.lamp->head->z + 10};
+  const evaluate::Evaluation f = evaluate::evaluate(moved);
+  CHECK(lamp_digest(f, layout) != lamp_digest(e, layout));
+  CHECK(station_digest(moved, f) == station_digest(c, e));
 }

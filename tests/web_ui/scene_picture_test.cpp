@@ -113,7 +113,7 @@ TEST_CASE("the scene rests, and makes again only what has changed", "[ui][scene]
   open_scene(screen);
   ScenePicture& picture = screen.canvas().scene_picture();
   const int built = picture.built();
-  CHECK(built == 3);
+  CHECK(built == 5);
   for (int i = 0; i < 10; ++i) CHECK(screen.step() == 0);
   CHECK(picture.built() == built);
   screen.drag("action:scene", 40, 10);
@@ -147,10 +147,15 @@ TEST_CASE("the scene's controls are whole targets inside its picture at every si
   for (const Size& size : kSizes) {
     CAPTURE(size.width, size.height);
     Screen screen(size);
+    // Somebody who can lean has a button more.
+    open(screen.session, read_file(HEARTHSIGHT_SOURCE_DIR "/presets/stations/four_cooks.json"));
     open_scene(screen);
     const Rect scene = screen.rect("action:scene");
+    CHECK(screen.has("action:clear_zones"));
     std::vector<Rect> all;
-    for (const char* id : {"action:through_eyes", "action:scene.closer", "action:scene.farther"}) {
+    for (const char* id : {"action:through_eyes", "action:scene.closer", "action:scene.farther",
+                           "action:clear_zones", "action:lean"}) {
+      if (!screen.has(id)) continue;
       const Rect r = screen.rect(id);
       CHECK(r.w >= kTarget);
       CHECK(r.h >= kTarget);
@@ -166,4 +171,36 @@ TEST_CASE("the scene's controls are whole targets inside its picture at every si
       all.push_back(r);
     }
   }
+}
+
+TEST_CASE("one tap shows what must stay free, another hides it, and only that is made again",
+          "[ui][scene]") {
+  for (const Size& size : kSizes) {
+    Screen screen(size);
+    open_scene(screen);
+    ScenePicture& picture = screen.canvas().scene_picture();
+    const config::Config before = screen.session.config();
+    const int built = picture.built();
+    screen.tap("action:clear_zones");
+    CHECK(screen.view.clear_zones);
+    CHECK(picture.built() == built + 1);
+    CHECK(screen.step() == 0);
+    screen.tap("action:clear_zones");
+    CHECK_FALSE(screen.view.clear_zones);
+    CHECK(picture.built() == built + 2);
+    CHECK(screen.session.config() == before);
+  }
+}
+
+TEST_CASE("a lamp that moves makes nothing but the lamp again", "[ui][scene][lamp]") {
+  Screen screen;
+  screen.session.set_field("light.mount", "right", report::Units::Inch);
+  open_scene(screen);
+  const int built = screen.canvas().scene_picture().built();
+  screen.session.set_field("light.head.across_mm", "250 mm", report::Units::Inch);
+  screen.session.set_field("light.head.ahead_mm", "600 mm", report::Units::Inch);
+  screen.session.set_field("light.head.up_mm", "250 mm", report::Units::Inch);
+  screen.canvas().wake();
+  screen.rest();
+  CHECK(screen.canvas().scene_picture().built() == built + 1);
 }

@@ -242,9 +242,13 @@ void Canvas::draw() {
                         session_.can_redo()};
   draw_headlines(ui, layout_, station, intents_);
   draw_picture(ui, station);
-  draw_lines(ui, layout_, station, view_, intents_);
-  draw_caution(ui, layout_, station, intents_);
-  draw_controls(ui, layout_, station, view_, hold_, intents_);
+  if (view_.picture == Picture::Lamp && view_.later_here && session_.evaluation().light.lamp) {
+    draw_lamp_panel(ui, layout_, station, view_, hold_, intents_);
+  } else {
+    draw_lines(ui, layout_, station, view_, intents_);
+    draw_caution(ui, layout_, station, intents_);
+    draw_controls(ui, layout_, station, view_, hold_, intents_);
+  }
   cursor_ = ui.cursor.empty() ? "default" : std::string(ui.cursor);
   ImGui::End();
   ImGui::PopStyleVar(2);
@@ -264,6 +268,9 @@ void Canvas::draw_picture(Ui& ui, const Station& station) {
                         {station.config, station.evaluation, session_.revision(), view_, fingers_,
                          last_down_, passed_ms_},
                         intents_);
+  } else if (view_.picture == Picture::Lamp) {
+    lamp_picture_.draw(ui, layout_.scene.inset(1), station.config, station.evaluation,
+                       session_.revision(), view_, session_.dragging(), intents_);
   } else if (view_.picture == Picture::FitMap) {
     fit_picture_.draw(ui, layout_.scene, station.config, station.evaluation, view_,
                       session_.dragging(), intents_);
@@ -274,14 +281,25 @@ void Canvas::draw_picture(Ui& ui, const Station& station) {
   draw_tools(ui, layout_, station, view_, intents_);
   ui.frame(r, Tone::Rule, 1.5F);
 
+  if (view_.picture != Picture::Section && view_.picture != Picture::Lamp) return;
+  // The lamp is a side section too, nearer.
+  const Rect& scene = layout_.scene;
+  const bool lamp = view_.picture == Picture::Lamp;
+  const Rect corner{scene.right() - kTarget, scene.y, kTarget, kTarget};
+  if (tool(ui, corner, "action:lamp",
+           lamp ? "Back to the side section" : "Show the lamp at the oven",
+           lamp ? Tool::Section : Tool::Lamp, true)) {
+    intents_.push_back(
+        {Ask::Picture, {}, static_cast<double>(lamp ? Picture::Section : Picture::Lamp)});
+  }
+  if (lamp) return;
   // Back to the recommended height, while the height in the hand is the person's own.
   const config::Station& given = station.config.station;
   const bool dough = layout_.dough.h <= 0 ? view_.dough_counter : !given.oven_base_height_mm;
   const bool own =
       dough ? given.counter_height_mm.has_value() : given.oven_base_height_mm.has_value();
-  if (!own || view_.picture != Picture::Section) return;
-  const Rect& scene = layout_.scene;
-  const Rect place{scene.right() - kGiveBack - kUnit, scene.y + kUnit, kGiveBack, kTarget};
+  if (!own) return;
+  const Rect place{corner.x - kGiveBack - kUnit, scene.y + kUnit, kGiveBack, kTarget};
   if (chip(ui, place, "action:recommended",
            dough ? "Use the recommended dough counter" : "Use the recommended oven counter",
            "Use recommended", false, true)) {
@@ -291,10 +309,15 @@ void Canvas::draw_picture(Ui& ui, const Station& station) {
 }
 
 void Canvas::apply() {
+  // All that a frame drags is one change: a point has two numbers, a lamp's head three.
+  std::vector<FieldNumber> dragged;
+  for (const Intent& intent : intents_) {
+    if (intent.ask == Ask::Drag) dragged.push_back({intent.path, intent.value});
+  }
+  if (!dragged.empty()) session_.drag_fields(dragged);
   for (const Intent& intent : intents_) {
     switch (intent.ask) {
       case Ask::Drag:
-        session_.drag_field(intent.path, intent.value);
         break;
       case Ask::DragEnd:
         session_.end_drag();
@@ -334,12 +357,11 @@ void Canvas::apply() {
         wake();
         break;
       case Ask::ThroughEyes:
-        view_.through_eyes = intent.value > 0;
-        wake();
-        break;
       case Ask::Lean:
-        view_.leaning = intent.value > 0;
-        wake();
+      case Ask::ClearZones:
+      case Ask::Choose:
+      case Ask::LampBest:
+        apply_later(intent);
         break;
     }
   }

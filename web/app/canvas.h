@@ -13,6 +13,7 @@
 #include "web/app/view.h"
 #include "web/app/widgets.h"
 #include "web/pictures/fit_picture.h"
+#include "web/pictures/lamp_picture.h"
 #include "web/pictures/scene_picture.h"
 #include "web/pictures/section_picture.h"
 #include "web/session/session.h"
@@ -52,6 +53,7 @@ class Canvas {
   std::string_view focus() const { return focus_.id; }
   std::string_view cursor() const { return cursor_; }
   const FitPicture& fit_picture() const { return fit_picture_; }
+  const LampPicture& lamp_picture() const { return lamp_picture_; }
   ScenePicture& scene_picture() { return scene_picture_; }
   const Layout& layout() const { return layout_; }
 
@@ -68,6 +70,7 @@ class Canvas {
   void draw();
   void draw_picture(Ui& ui, const Station& station);
   void apply();
+  void apply_later(const Intent& intent);
   void refresh_summary();
 
   Session& session_;
@@ -93,6 +96,7 @@ class Canvas {
 
   SectionPicture section_picture_;
   FitPicture fit_picture_;
+  LampPicture lamp_picture_;
   ScenePicture scene_picture_;
 
   int wanted_ = kFramesAfterEvent;

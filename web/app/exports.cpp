@@ -190,7 +190,7 @@ EMSCRIPTEN_KEEPALIVE void hs_set_theme(int theme) {
   wake();
 }
 EMSCRIPTEN_KEEPALIVE void hs_set_picture(int picture) {
-  if (picture >= 0 && picture <= 2) app().view.picture = static_cast<hs::web::Picture>(picture);
+  if (picture >= 0 && picture <= 3) app().view.picture = static_cast<hs::web::Picture>(picture);
   wake();
 }
 // The part of the program that came after the first picture is here.

@@ -103,7 +103,8 @@ void draw_tools(Ui& ui, const Layout& layout, const Station& station, const View
   };
   constexpr Next kNext[] = {{Picture::FitMap, "Show the fit map", Tool::FitMap},
                             {Picture::Scene, "Show the station in three dimensions", Tool::Scene},
-                            {Picture::Section, "Show the side section", Tool::Section}};
+                            {Picture::Section, "Show the side section", Tool::Section},
+                            {Picture::FitMap, "Show the fit map", Tool::FitMap}};
   const Next& next = kNext[static_cast<std::size_t>(view.picture)];
   if (tool(ui, layout.tools[0], "action:picture", next.label, next.icon, true)) {
     intents.push_back({Ask::Picture, {}, static_cast<double>(next.picture)});

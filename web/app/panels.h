@@ -31,6 +31,9 @@ void draw_lines(Ui& ui, const Layout& layout, const Station& station, const View
 void draw_caution(Ui& ui, const Layout& layout, const Station& station, Intents& intents);
 void draw_controls(Ui& ui, const Layout& layout, const Station& station, const View& view,
                    Hold& hold, Intents& intents);
+// In their place beside the picture of the lamp; needs a lamp.
+void draw_lamp_panel(Ui& ui, const Layout& layout, const Station& station, const View& view,
+                     Hold& hold, Intents& intents);
 
 // The cook who looks: the chosen one where they work at the oven, else the first who does, else the
 // chosen one.

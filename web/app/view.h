@@ -12,7 +12,7 @@
 
 namespace hs::web {
 
-enum class Picture : std::uint8_t { Section, FitMap, Scene };
+enum class Picture : std::uint8_t { Section, FitMap, Scene, Lamp };
 
 struct View {
   report::Units units = report::Units::Inch;
@@ -24,6 +24,7 @@ struct View {
   bool later_here = true;     // what comes after the first picture is (web/later.txt)
   bool through_eyes = false;  // from the eye of the one who looks
   bool leaning = false;       // that one bends until the target shows
+  bool clear_zones = false;   // what must stay free is shown
   bool still = false;         // asked for: no motion but what a finger makes
 };
 
@@ -48,6 +49,9 @@ enum class Ask : std::uint8_t {
   DoughCounter,  // value: 0 or 1
   ThroughEyes,   // value: 0 or 1
   Lean,          // value: 0 or 1
+  ClearZones,    // value: 0 or 1
+  Choose,        // path, value: index of the choice
+  LampBest,      // the lamp's head back to the best place found
 };
 
 struct Intent {

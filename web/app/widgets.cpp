@@ -363,6 +363,15 @@ bool tool(Ui& ui, const Rect& rect, std::string_view id, std::string_view label,
       ui.line(x - 1, y - 4, x + 5, y - 8, ink, 2);
       break;
     }
+    case Tool::Lamp:
+      // A shade on a bent neck, and its light.
+      ui.line(x - 10, y + 12, x - 10, y - 3, ink, 2.5F);
+      ui.line(x - 10, y - 3, x - 1, y - 10, ink, 2.5F);
+      ui.draw->AddTriangleFilled(ImVec2(x - 1, y - 12), ImVec2(x - 3, y - 3), ImVec2(x + 8, y - 7),
+                                 colour);
+      ui.line(x + 3, y, x + 5, y + 11, ink, 2);
+      ui.line(x + 8, y - 3, x + 13, y + 5, ink, 2);
+      break;
     case Tool::Section:
       // A head, a ray, a mouth.
       ui.draw->AddCircleFilled(ImVec2(x - 8, y - 6), 4.2F, colour, 16);

@@ -138,7 +138,8 @@ export function openReason(rule) {
   const reason = find(`why-${rule}`);
   if (!reason) return false;
   reason.open = true;
-  reason.scrollIntoView({ block: 'center' });
+  // A long one from its head on: its middle alone says nothing.
+  reason.scrollIntoView({ block: reason.offsetHeight > innerHeight / 2 ? 'start' : 'center' });
   reason.firstElementChild.focus({ preventScroll: true });
   return true;
 }

@@ -172,7 +172,7 @@ bool App::choice(char letter) {
           view_.units == report::Units::Inch ? report::Units::Millimetre : report::Units::Inch;
       return true;
     case 'p':
-      view_.picture = static_cast<Picture>((static_cast<int>(view_.picture) + 1) % 3);
+      view_.picture = static_cast<Picture>((static_cast<int>(view_.picture) + 1) % 4);
       return true;
     case 't':
       view_.theme = view_.theme == Theme::Sun ? Theme::Dusk : Theme::Sun;

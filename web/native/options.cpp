@@ -52,8 +52,10 @@ bool read_word(std::string_view text, const std::pair<std::string_view, T> (&wor
   return false;
 }
 
-constexpr std::pair<std::string_view, Picture> kPictures[] = {
-    {"section", Picture::Section}, {"fit", Picture::FitMap}, {"scene", Picture::Scene}};
+constexpr std::pair<std::string_view, Picture> kPictures[] = {{"section", Picture::Section},
+                                                              {"fit", Picture::FitMap},
+                                                              {"scene", Picture::Scene},
+                                                              {"lamp", Picture::Lamp}};
 constexpr std::pair<std::string_view, report::Units> kUnits[] = {{"in", report::Units::Inch},
                                                                  {"mm", report::Units::Millimetre}};
 constexpr std::pair<std::string_view, Theme> kThemes[] = {{"sun", Theme::Sun},
@@ -72,7 +74,7 @@ struct Row {
 constexpr Row kRows[] = {
     {"--link", "a link's text or address", [](auto text, auto& o) { return keep(text, o.link); }},
     {"--file", "a station's JSON file", [](auto text, auto& o) { return keep(text, o.file); }},
-    {"--picture", "section, fit or scene",
+    {"--picture", "section, fit, scene or lamp",
      [](auto text, auto& o) { return read_word(text, kPictures, o.picture); }},
     {"--units", "in or mm", [](auto text, auto& o) { return read_word(text, kUnits, o.units); }},
     {"--theme", "sun or dusk",
@@ -134,7 +136,7 @@ std::string_view help_text() {
          "\n"
          "  --link TEXT                 opens a link\n"
          "  --file FILE                 opens a station's JSON file; without both: the example\n"
-         "  --picture section|fit|scene what it shows first\n"
+         "  --picture WORD              section, fit, scene or lamp: what it shows first\n"
          "  --units in|mm               --theme sun|dusk\n"
          "  --size WIDTHxHEIGHT         --scale NUMBER   device pixels in one of these\n"
          "  --page ADDRESS              of the page, for the links that it prints\n"

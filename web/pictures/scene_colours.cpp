@@ -96,6 +96,26 @@ Look look_of(Theme theme, Material material) {
       return {t(Tone::Ink), dusk ? 0.45F : 0.50F};
     case Material::MouthEdge:
       return {t(Tone::Ink), 1};
+    case Material::ClearRoom:
+      return {t(Tone::Warn), dusk ? 0.16F : 0.13F};
+    case Material::ClearEdge:
+      return {t(Tone::Warn), 1};
+    case Material::UnknownRoom:
+      return {t(Tone::Unknown), dusk ? 0.22F : 0.18F};
+    case Material::UnknownEdge:
+      return {t(Tone::Unknown), 1};
+    case Material::WorkRoom:
+      return {t(Tone::Accent), dusk ? 0.16F : 0.12F};
+    case Material::WorkEdge:
+      return {t(Tone::Accent), 0.9F};
+    case Material::Landing:
+      return {t(Tone::Good), 0.3F};
+    case Material::LandingEdge:
+      return {t(Tone::Good), 1};
+    case Material::Lamp:
+      return {mix(t(Tone::Ink), t(Tone::Card), dusk ? 0.3 : 0.1), 0};
+    case Material::Beam:
+      return {t(Tone::Seen), dusk ? 0.45F : 0.5F};
   }
   return {0, 0};
 }
@@ -135,6 +155,9 @@ void scene_colours(Theme theme, bool inside, bool plain, scene::Frame& frame) {
   pattern(Material::Unseen, 1);
   pattern(Material::PizzaUnseen, 1);
   pattern(Material::SeenLeaning, 2);
+  pattern(Material::ClearRoom, 1);
+  pattern(Material::Landing, 1);
+  pattern(Material::UnknownRoom, 2);
 }
 
 }  // namespace hs::web

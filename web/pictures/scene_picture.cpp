@@ -37,8 +37,10 @@ void ScenePicture::show_plan(bool on) {
 void ScenePicture::refresh(const SceneInput& input) {
   const View& view = input.view;
   const scene::PeopleView people{view.person, view.leaning, camera_.inside()};
+  const bool zones = view.clear_zones && !people.inside;
   const bool same = made_ && revision_ == input.revision && people.person == people_.person &&
-                    people.leaning == people_.leaning && people.inside == people_.inside;
+                    people.leaning == people_.leaning && people.inside == people_.inside &&
+                    zones == zones_shown_;
   if (same) return;
   const config::Config& config = input.config;
   const evaluate::Evaluation& e = input.evaluation;
@@ -62,7 +64,8 @@ void ScenePicture::refresh(const SceneInput& input) {
   }
   const std::array<std::uint64_t, scene::kPartCount> digests{
       scene::station_digest(config, e), scene::people_digest(config, e, people),
-      scene::sight_digest(config, e, people)};
+      scene::sight_digest(config, e, people), scene::lamp_digest(e, layout_),
+      scene::zones_digest(e, layout_, zones)};
   for (std::size_t i = 0; i < digests.size(); ++i) {
     if (made_ && digests[i] == frame_.digests[i]) continue;
     ++built_;
@@ -71,8 +74,13 @@ void ScenePicture::refresh(const SceneInput& input) {
     if (i == index(PartName::Station)) parts_[i] = scene::station_part(config, e, layout_);
     if (i == index(PartName::People)) parts_[i] = scene::people_part(config, e, layout_, people);
     if (i == index(PartName::Sight)) parts_[i] = scene::sight_part(config, e, layout_, people);
+    if (i == index(PartName::Lamp)) parts_[i] = scene::lamp_part(e, layout_);
+    if (i == index(PartName::Zones)) parts_[i] = scene::zones_part(e, layout_, zones);
     frame_.parts[i] = &parts_[i];
   }
+  zones_.clear();
+  if (zones) zones_ = scene::zone_names(e, layout_);
+  zones_shown_ = zones;
   people_ = people;
   revision_ = input.revision;
   made_ = true;
@@ -174,9 +182,15 @@ void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, In
   const std::string words = eyes ? std::string("Back to the scene") : "As " + name + " sees";
   const float wide = std::clamp(ui.width(words, kText, true) + 44, 108.0F, 0.6F * rect.w);
   const Rect place{rect.right() - wide - kUnit, rect.bottom() - kTarget - kUnit, wide, kTarget};
+  const bool low = place.x >= rect.x + 2 * kTarget;
+  // Beside the other, or over it where the zoom buttons leave no room.
+  constexpr float kLean = 70;
+  const float left = place.x - kLean - kUnit;
+  const bool beside = left >= rect.x + (low ? 2 * kTarget + kUnit : 0);
+  const Rect lean = beside ? Rect{left, place.y, kLean, kTarget}
+                           : Rect{place.right() - kLean, place.y - kTarget - kUnit, kLean, kTarget};
   if (!camera_.looks_through()) {
     // Who has no second finger to spare zooms here.
-    const bool low = place.x >= rect.x + 2 * kTarget;
     const Rect closer{low ? rect.x : rect.right() - 2 * kTarget, low ? place.y : rect.y, kTarget,
                       kTarget};
     const Rect farther{closer.right(), closer.y, kTarget, kTarget};
@@ -186,6 +200,12 @@ void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, In
     if (tool(ui, farther, "action:scene.farther", "Farther away", Tool::Farther, true)) {
       camera_.zoom(1 / kKeyZoom);
     }
+    // In a corner of its own with its words, or as large as a finger beside what is there.
+    const bool roomy = low && rect.w >= 250 && (beside || !look_.can_lean);
+    const Rect zones = roomy  ? Rect{rect.right() - 112 - kUnit, rect.y + kUnit, 112, kTarget}
+                       : !low ? Rect{closer.x - kTarget, rect.y, kTarget, kTarget}
+                              : Rect{lean.x - kTarget - kUnit, lean.y, kTarget, kTarget};
+    zone_button(ui, zones, input, intents);
   }
   if (!look_.sees_oven) return;
   if (chip(ui, place, "action:through_eyes",
@@ -195,15 +215,27 @@ void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, In
   }
   if (!look_.can_lean) return;
   const bool leaning = input.view.leaning;
-  // Beside it, or over it where the zoom buttons leave no room.
-  constexpr float kLean = 84;
-  const bool beside = place.x - kLean - kUnit > rect.x + 2 * kTarget + kUnit;
-  const Rect lean = beside ? Rect{place.x - kLean - kUnit, place.y, kLean, kTarget}
-                           : Rect{place.right() - kLean, place.y - kTarget - kUnit, kLean, kTarget};
   if (chip(ui, lean, "action:lean", leaning ? "Stand upright" : "Lean until the target shows",
            leaning ? "Upright" : "Lean", false, leaning)) {
     intents.push_back({Ask::Lean, {}, leaning ? 0.0 : 1.0});
   }
+}
+
+void ScenePicture::zone_button(Ui& ui, const Rect& place, const SceneInput& input,
+                               Intents& intents) const {
+  if (!layout_.oven_body) return;
+  const bool shown = input.view.clear_zones;
+  constexpr std::string_view kId = "action:clear_zones";
+  const std::string_view label = shown ? "Hide what must stay free" : "Show what must stay free";
+  const bool words = place.w > kTarget;
+  const bool pressed = chip(ui, place, kId, label, words ? "Clear zones" : "", false, shown);
+  if (!words) {
+    // A thing and the room round it.
+    const Tone ink = shown ? Tone::OnAccent : Tone::Ink;
+    ui.frame(place.inset(12), ink, 2, 0);
+    ui.fill(place.inset(19), ink, 0);
+  }
+  if (pressed) intents.push_back({Ask::ClearZones, {}, shown ? 0.0 : 1.0});
 }
 
 // What the paints on the oven's floor mean: a swatch and a word each.
@@ -223,6 +255,22 @@ void ScenePicture::key(Ui& ui, const Rect& rect, const SceneInput& input) const 
   if (input.evaluation.cooks[input.view.person].watching.floor_share < 0.9995) {
     rows.push_back({scene::Material::Unseen, "not seen"});
   }
+  if (zones_shown_) {
+    // What is known and what is not, before what the oven's floor shows.
+    rows.clear();
+    const auto has = [&](scene::Material material) {
+      return std::any_of(zones_.begin(), zones_.end(),
+                         [&](const scene::ZoneName& zone) { return zone.material == material; });
+    };
+    constexpr Row kZones[] = {{scene::Material::ClearRoom, "room to keep clear"},
+                              {scene::Material::UnknownRoom, "not known: find out"},
+                              {scene::Material::WorkRoom, "ground to work on"},
+                              {scene::Material::Landing, "landing"}};
+    for (const Row& row : kZones) {
+      if (has(row.material)) rows.push_back(row);
+    }
+    rows.push_back({scene::Material::ChildZone, "child-free zone"});
+  }
   float y = rect.y + 4 + kStep / 2;
   for (const Row& row : rows) {
     const Rect box{rect.x + 4, y - kSwatch / 2, kSwatch, kSwatch};
@@ -235,29 +283,55 @@ void ScenePicture::key(Ui& ui, const Rect& rect, const SceneInput& input) const 
       ui.draw->AddCircleFilled(ImVec2(box.middle_x(), box.middle_y()), 2.5F,
                                ui.colour(Tone::Sightline), 12);
     }
+    if (row.material == scene::Material::ClearRoom || row.material == scene::Material::Landing) {
+      ui.line(box.x + 1, box.bottom() - 1, box.right() - 1, box.y + 1, Tone::Card, 2);
+    } else if (row.material == scene::Material::UnknownRoom) {
+      ui.draw->AddCircleFilled(ImVec2(box.middle_x(), box.middle_y()), 3, ui.colour(Tone::Card),
+                               12);
+    }
     ui.frame(box, Tone::Rule, 1, 0);
     ui.text(box.right() + 6, y, row.words, kWords, Tone::Ink);
     y += kStep;
   }
 }
 
-// What the marks on the ground are, where there is room for words.
-void ScenePicture::names(Ui& ui, const Rect& rect) const {
+// What the marks on the ground are, and the zones while they are shown, where there is room for
+// words. A name that would lie on another one is left out: the key has its colour.
+void ScenePicture::names(Ui& ui, const Rect& rect, report::Units units) const {
   if (rect.w < 420 || rect.h < 240 || camera_.inside()) return;
-  constexpr float kWords = 12.5F;
-  const auto name = [&](scene::Vec at, std::string_view words) {
+  constexpr float kWords = 12.5F, kHigh = 17;
+  std::vector<Rect> taken{{rect.x, rect.bottom() - kTarget - 10, 2 * kTarget + 90, kTarget + 10},
+                          {rect.x, rect.y, 160, 100},
+                          {rect.right() - 120, rect.y, 120, kTarget + 8}};
+  const auto name = [&](scene::Vec at, std::string_view words, bool carded) {
     double x = 0, y = 0;
     if (!scene::place_on(lens_, at, x, y)) return;
     const float px = rect.x + rect.w * static_cast<float>(x);
     const float py = rect.y + rect.h * static_cast<float>(y);
-    if (px - ui.width(words, kWords) < rect.x || px > rect.right() || py < rect.y + 10 ||
+    const float wide = ui.width(words, kWords) + (carded ? 10.0F : 0.0F);
+    const Rect box{carded ? px - wide / 2 : px - wide, py - kHigh / 2, wide, kHigh};
+    if (box.x < rect.x || box.right() > rect.right() || py < rect.y + 10 ||
         py > rect.bottom() - 10) {
       return;
     }
-    ui.text(px, py, words, kWords, Tone::Ink, false, Side::Right);
+    for (const Rect& other : taken) {
+      if (box.x < other.right() && other.x < box.right() && box.y < other.bottom() &&
+          other.y < box.bottom()) {
+        return;
+      }
+    }
+    taken.push_back(box);
+    if (carded) ui.fill(box, Tone::Card, 4);
+    ui.text(box.middle_x(), py, words, kWords, Tone::Ink, false, Side::Centre);
   };
-  if (feet_line_) name(*feet_line_, "feet line");
-  if (zone_) name(*zone_, "child-free zone");
+  if (feet_line_) name(*feet_line_, "feet line", false);
+  if (zone_) name(*zone_, "child-free zone", false);
+  for (const scene::ZoneName& zone : zones_) {
+    std::string words(zone.what);
+    if (zone.required_mm)
+      words = report::plain_length(*zone.required_mm, units, true) + " " + words;
+    name(zone.at, words, true);
+  }
 }
 
 void ScenePicture::fill_frame(const Ui& ui, const Rect& backdrop, const Rect& rect) {
@@ -323,7 +397,7 @@ void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const Sc
     ui.draw->AddCallback(ImDrawCallback_ResetRenderState, nullptr);
   }
   if (plan_) return;
-  names(ui, open);
+  names(ui, open, input.view.units);
   key(ui, rect, input);
   buttons(ui, rect, input, intents);
   const Touch touch = ui.target(

@@ -54,7 +54,8 @@ class ScenePicture {
   void hands(const Touch& touch, const Rect& rect, const SceneInput& input, const Focus& focus);
   void buttons(Ui& ui, const Rect& rect, const SceneInput& input, Intents& intents);
   void key(Ui& ui, const Rect& rect, const SceneInput& input) const;
-  void names(Ui& ui, const Rect& rect) const;
+  void zone_button(Ui& ui, const Rect& place, const SceneInput& input, Intents& intents) const;
+  void names(Ui& ui, const Rect& rect, report::Units units) const;
   void fill_frame(const Ui& ui, const Rect& backdrop, const Rect& rect);
 
   scene::Surface* surface_ = nullptr;
@@ -66,6 +67,8 @@ class ScenePicture {
   scene::Lens lens_;  // of `rect` alone
   std::vector<scene::Vec> corners_;
   std::optional<scene::Vec> feet_line_, zone_;  // where their names go
+  std::vector<scene::ZoneName> zones_;          // what the zones are called, while they are shown
+  bool zones_shown_ = false;
   scene::PeopleView people_;
   bool made_ = false;
   std::uint32_t revision_ = 0;

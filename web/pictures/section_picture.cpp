@@ -110,8 +110,9 @@ void SectionPicture::draw(const Ui& ui, const Rect& backdrop, const Rect& rect,
   ui.draw->PopClipRect();
   // Whose station this is: without it the example that the page opens on reads as one's own.
   if (!config.title.empty()) {
-    const bool shared = any_given(config.station) && rect.y < backdrop.y + kTarget;
-    const float right = backdrop.right() - kPad - 2 - (shared ? kGiveBack + kUnit : 0);
+    const bool shared = rect.y < backdrop.y + kTarget;  // the row of the lamp's button
+    const float taken = kTarget + kUnit + (any_given(config.station) ? kGiveBack + kUnit : 0);
+    const float right = backdrop.right() - kPad - 2 - (shared ? taken : 0);
     ui.text(right, backdrop.y + kPad + text_ / 2 + 2, config.title, text_ - 1, Tone::InkSoft, false,
             Side::Right, 0.42F * backdrop.w);
   }

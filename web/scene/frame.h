@@ -15,8 +15,8 @@ using Colour = std::array<float, 4>;
 using Palette = std::array<Colour, kMaterialCount>;
 
 // The parts in the order in which they are drawn.
-enum class PartName : std::uint8_t { Station, People, Sight };
-inline constexpr std::size_t kPartCount = 3;
+enum class PartName : std::uint8_t { Station, People, Sight, Lamp, Zones };
+inline constexpr std::size_t kPartCount = 5;
 
 struct Light {
   std::array<float, 3> sky, ground, sun;

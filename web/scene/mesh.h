@@ -45,8 +45,20 @@ enum class Material : std::uint8_t {
   Edge,       // thin line where two faces meet
   MouthEdge,  // outline of the mouth
   Sightline,
+  // What must stay free.
+  ClearRoom,  // that somebody asks for round something hot
+  ClearEdge,
+  UnknownRoom,  // nobody has said how much
+  UnknownEdge,
+  WorkRoom,  // ground to work on
+  WorkEdge,
+  Landing,
+  LandingEdge,
+  // The lamp.
+  Lamp,
+  Beam,
 };
-inline constexpr std::size_t kMaterialCount = 32;
+inline constexpr std::size_t kMaterialCount = 42;
 
 // 16 bytes. The normal is a unit vector times 127; in a painted layer its first byte is how solid
 // the paint is there, 0..127.

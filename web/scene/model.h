@@ -4,6 +4,9 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
+#include <string_view>
+#include <vector>
 
 #include "engine/config/config.h"
 #include "engine/evaluate/evaluate.h"
@@ -51,6 +54,23 @@ Part people_part(const config::Config& config, const evaluate::Evaluation& evalu
 Part sight_part(const config::Config& config, const evaluate::Evaluation& evaluation,
                 const report::StationLayout& layout, const PeopleView& view);
 
+// The lamp with its neck, and its light on the pizza; empty without one.
+Part lamp_part(const evaluate::Evaluation& evaluation, const report::StationLayout& layout);
+
+// What must stay free: room round everything hot, ground to work on, landings. Empty unless shown.
+Part zones_part(const evaluate::Evaluation& evaluation, const report::StationLayout& layout,
+                bool shown);
+
+// Where a zone's name stands, and what it is.
+struct ZoneName {
+  Vec at;
+  Material material = Material::ClearRoom;
+  std::string_view what;              // "clear", "aisle"
+  std::optional<double> required_mm;  // absent: nobody has said
+};
+std::vector<ZoneName> zone_names(const evaluate::Evaluation& evaluation,
+                                 const report::StationLayout& layout);
+
 // Corners of everything that the camera should have in view.
 std::vector<Vec> corners_of(const evaluate::Evaluation& evaluation,
                             const report::StationLayout& layout, std::size_t person);
@@ -61,5 +81,9 @@ std::uint64_t people_digest(const config::Config& config, const evaluate::Evalua
                             const PeopleView& view);
 std::uint64_t sight_digest(const config::Config& config, const evaluate::Evaluation& evaluation,
                            const PeopleView& view);
+std::uint64_t lamp_digest(const evaluate::Evaluation& evaluation,
+                          const report::StationLayout& layout);
+std::uint64_t zones_digest(const evaluate::Evaluation& evaluation,
+                           const report::StationLayout& layout, bool shown);
 
 }  // namespace hs::web::scene

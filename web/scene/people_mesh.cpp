@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/sight/lean.h"
+#include "web/scene/digest.h"
 #include "web/scene/figure.h"
 #include "web/scene/model.h"
 #include "web/scene/oven_mesh.h"
@@ -90,25 +91,6 @@ void add_pizza(Part& part, const evaluate::Evaluation& e, const Ring& seen, doub
   for (Vec& p : shown) p.z = floor + kPizzaTop_mm + kLayer_mm;
   paint_fan(part.paint, shown, Material::Pizza);
 }
-
-// FNV-1a over whatever goes in.
-struct Digest {
-  std::uint64_t value = 1469598103934665603ULL;
-
-  void bytes(const void* data, std::size_t count) {
-    const auto* at = static_cast<const unsigned char*>(data);
-    for (std::size_t i = 0; i < count; ++i) value = (value ^ at[i]) * 1099511628211ULL;
-  }
-  template <typename T>
-  void add(T number) {
-    const double wide = static_cast<double>(number);
-    bytes(&wide, sizeof wide);
-  }
-  void add(const std::optional<double>& number) {
-    add(number.has_value() ? 1 : 0);
-    add(number.value_or(0));
-  }
-};
 
 void add_oven(Digest& d, const config::Config& config, const evaluate::Evaluation& e) {
   const config::Oven& o = config.oven;

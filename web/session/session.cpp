@@ -10,6 +10,7 @@
 #include "engine/config/validate.h"
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
+#include "engine/evaluate/lighting.h"
 #include "engine/evaluate/surveying.h"
 #include "engine/share/link.h"
 #include "web/session/presets.h"
@@ -87,7 +88,11 @@ void Session::evaluate_now(bool full) {
     next.fits_adults_share = evaluation_.fits_adults_share;
     if (evaluation_.survey) evaluate::keep_survey(next, evaluation_);
     // The lamp's best place is looked for on release; until then it hangs where it hung.
-    if (next.light.lamp && !next.light.lamp->head) next.light.lamp = evaluation_.light.lamp;
+    auto& lamp = next.light.lamp;
+    if (lamp && evaluation_.light.lamp) {
+      if (!lamp->head) lamp = evaluate::lamp_at(config_, next, evaluation_.light.lamp->head);
+      lamp->search = evaluation_.light.lamp->search;
+    }
     if (builds_) evaluate::keep_build(next, evaluation_);
     evaluation_ = std::move(next);
   }
@@ -148,12 +153,19 @@ std::vector<Problem> Session::set_field(std::string_view path, std::string_view 
 }
 
 void Session::drag_field(std::string_view path, double value) {
-  const config::Field* field = field_at(config_, path);
-  if (!field || !is_number(field->quantity) || !(value == value)) return;
-  const double clamped = std::clamp(value, field->min, field->max);
+  const FieldNumber number{path, value};
+  drag_fields({&number, 1});
+}
+
+void Session::drag_fields(std::span<const FieldNumber> numbers) {
   config::Config next = config_;
-  field->set(next, row_of(path), quantised(field->quantity, clamped));
-  keep_one_level(next, path);
+  for (const auto& [path, value] : numbers) {
+    const config::Field* field = field_at(config_, path);
+    if (!field || !is_number(field->quantity) || !(value == value)) return;
+    const double clamped = std::clamp(value, field->min, field->max);
+    field->set(next, row_of(path), quantised(field->quantity, clamped));
+    keep_one_level(next, path);
+  }
   dragging_ = true;
   if (next == config_ || !evaluate::check(next).empty()) return;
   config_ = std::move(next);
@@ -174,21 +186,27 @@ void Session::end_drag() {
 }
 
 std::vector<Problem> Session::clear_field(std::string_view path) {
-  const config::Field* field = field_at(config_, path);
-  if (!field) return no_such_field(path);
+  return clear_fields({&path, 1});
+}
+
+std::vector<Problem> Session::clear_fields(std::span<const std::string_view> paths) {
   config::Config next = config_;
-  config::Value value = config::default_value(*field);
-  if (field->absent != config::Absent::Default) value = std::monostate{};
-  const std::size_t row = row_of(path);
-  if (std::holds_alternative<std::monostate>(value) && field->quantity == Quantity::Text &&
-      field->group == config::Group::Cook) {
-    value = config::free_cook_name(config_, row);
-  }
-  field->set(next, row, value);
-  if (next.station.arrangement == config::Arrangement::OneLevel &&
-      (path == kCounter || path == kOvenBase)) {
-    next.station.counter_height_mm.reset();
-    next.station.oven_base_height_mm.reset();
+  for (const std::string_view path : paths) {
+    const config::Field* field = field_at(config_, path);
+    if (!field) return no_such_field(path);
+    config::Value value = config::default_value(*field);
+    if (field->absent != config::Absent::Default) value = std::monostate{};
+    const std::size_t row = row_of(path);
+    if (std::holds_alternative<std::monostate>(value) && field->quantity == Quantity::Text &&
+        field->group == config::Group::Cook) {
+      value = config::free_cook_name(config_, row);
+    }
+    field->set(next, row, value);
+    if (next.station.arrangement == config::Arrangement::OneLevel &&
+        (path == kCounter || path == kOvenBase)) {
+      next.station.counter_height_mm.reset();
+      next.station.oven_base_height_mm.reset();
+    }
   }
   return adopt(std::move(next));
 }

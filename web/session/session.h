@@ -3,6 +3,7 @@
 // Knows no ImGui, GL or browser, so the page works without a canvas and native tests can drive it.
 
 #include <cstdint>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,6 +14,11 @@
 #include "engine/report/summary.h"
 
 namespace hs::web {
+
+struct FieldNumber {
+  std::string_view path;
+  double value = 0;
+};
 
 class Session {
  public:
@@ -31,9 +37,11 @@ class Session {
   // change leaves everything as it was.
   std::vector<Problem> set_field(std::string_view path, std::string_view text, report::Units bare);
   void drag_field(std::string_view path, double value);     // clamped to range; fit stage only
+  void drag_fields(std::span<const FieldNumber> numbers);   // together, and evaluated once
   void end_drag();                                          // full evaluation, one undo step
   std::vector<Problem> clear_field(std::string_view path);  // back to absent or the default
-  std::vector<Problem> load_oven(std::string_view kind);    // sizes of a preset oven
+  std::vector<Problem> clear_fields(std::span<const std::string_view> paths);
+  std::vector<Problem> load_oven(std::string_view kind);  // sizes of a preset oven
   std::vector<Problem> add_cook();
   std::vector<Problem> remove_cook(std::size_t index);
   std::vector<Problem> open_json(std::string_view text);
