@@ -271,6 +271,13 @@ void ScenePicture::key(Ui& ui, const Rect& rect, const SceneInput& input) const 
     }
     rows.push_back({scene::Material::ChildZone, "child-free zone"});
   }
+  if (zones_shown_) {
+    // The zones reach under the words on a small screen.
+    float wide = 0;
+    for (const Row& row : rows) wide = std::max(wide, ui.width(row.words, kWords));
+    ui.fill({rect.x, rect.y, wide + kSwatch + 16, static_cast<float>(rows.size()) * kStep + 8},
+            Tone::Card, 6);
+  }
   float y = rect.y + 4 + kStep / 2;
   for (const Row& row : rows) {
     const Rect box{rect.x + 4, y - kSwatch / 2, kSwatch, kSwatch};
