@@ -270,7 +270,8 @@ TEST_CASE("a likely station is built without an overlap, or refused in words", "
     check_heights(frame, config);
   }
   CHECK(made > test::sweep(5000) / 2);
-  CHECK(refused.size() >= 5);
+  // A tenth of the sweep meets fewer kinds of refusal.
+  CHECK(refused.size() >= (test::sweep(5000) == 5000 ? 5u : 3u));
 }
 
 TEST_CASE("any config at all is built without an overlap, or refused in words", "[frame][law]") {
