@@ -26,6 +26,7 @@
 #include "engine/evaluate/evaluate.h"
 #include "engine/report/base_template.h"
 #include "engine/report/build_sheets.h"
+#include "engine/report/cut_json.h"
 #include "engine/report/html_report.h"
 #include "engine/report/report_json.h"
 #include "engine/report/rules_json.h"
@@ -63,6 +64,8 @@ constexpr std::string_view kHelp =
     "                                 [--set key.path=value]...\n"
     "                                                        full-size strips of the base's cuts:\n"
     "                                                        HTML to print, or page N as SVG\n"
+    "  hearthsight cut FILE [--steps N]                      a job's cut plan, JSON; N bounds the\n"
+    "                                                        search, a step is about 1 us\n"
     "  hearthsight link FILE [--set key.path=value]...       the link's text, without '#'\n"
     "  hearthsight from-link TEXT                            the config of a link, JSON\n"
     "  hearthsight schema                                    JSON Schema of the config\n"
@@ -333,6 +336,47 @@ Outcome draw(std::vector<std::string_view> words) {
       {.title = sheet.title, .description = sheet.description, .text_mm = sheet.text_mm}));
 }
 
+constexpr double kMostSteps = 1e12;
+
+// The plan for one cut job. A step is a measure of work, not of time: the same answer everywhere.
+Outcome cut(const std::vector<std::string_view>& words) {
+  std::vector<Problem> problems;
+  std::optional<std::int64_t> steps;
+  std::optional<std::string_view> file;
+  const auto read_steps = [&](std::string_view text) {
+    const auto value = hs::parse_decimal(text);
+    if (value && *value >= 1 && *value <= kMostSteps && *value == std::floor(*value)) {
+      steps = static_cast<std::int64_t>(*value);
+    } else {
+      problems.push_back(
+          {"--steps", hs::shortened(text), "a whole number from 1 to 1000000000000"});
+    }
+  };
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    const std::string_view word = words[i];
+    if (word == "--steps" && i + 1 < words.size()) {
+      read_steps(words[++i]);
+    } else if (word == "--steps") {
+      problems.push_back({"--steps", "", "missing value; give --steps N"});
+    } else if (word.starts_with("--steps=")) {
+      read_steps(word.substr(8));
+    } else if (word.size() > 1 && word[0] == '-') {
+      problems.push_back({hs::shortened(word), "this option", "--steps N"});
+    } else if (file) {
+      problems.push_back({hs::shortened(word), "a second file", "one file"});
+    } else {
+      file = word;
+    }
+  }
+  if (!file) problems.push_back({"FILE", "", "missing; give a cut job's file, or - for stdin"});
+  if (!problems.empty()) return refused(std::move(problems));
+  const Input input = read_file(*file);
+  if (!input.problems.empty()) return refused(input.problems);
+  const auto job = hs::report::read_cut_job(input.text);
+  if (!job) return refused(hs::capped(job.error()));
+  return done(hs::report::cut_plan_json(*job, steps));
+}
+
 Outcome from_link(const std::vector<std::string_view>& words) {
   if (words.size() != 2) return refused("from-link", "", "give one link text, in quotes");
   const auto config = hs::share::from_link(words[1]);
@@ -351,6 +395,7 @@ Outcome run(const std::vector<std::string_view>& words) {
   if (command == "draw") return draw(words);
   if (command == "report") return report(words);
   if (command == "template") return cut_template(words);
+  if (command == "cut") return cut(words);
   if (command == "from-link") return from_link(words);
   if (command == "evaluate" || command == "link") {
     Loaded loaded = load(words);
