@@ -43,3 +43,5 @@ inline void print(const char* name, double value, const char* unit) {
 void bench_sight();
 // The dragged path, the full evaluation and the fit map for a household of four.
 void bench_evaluate();
+// Cut plans on published lists and on a shop's own.
+void bench_cuts();

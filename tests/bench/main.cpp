@@ -3,5 +3,6 @@
 int main() {
   bench_sight();
   bench_evaluate();
+  bench_cuts();
   return 0;
 }
