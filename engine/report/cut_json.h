@@ -5,6 +5,10 @@
 // Boards: {"stock": L, "kerf": k, "parts": [length, ...]}, or "stocks": [{"length", "cost"}, ...]
 // instead of "stock". A stock may also have "count" (how many there are), "trim" (lost at each end)
 // and "defects" ([[from, to], ...] along the board); "trim" beside "stock" is for that one.
+//
+// Sheets: {"sheet": [width, height], "kerf": k, "turn": may parts be turned, "trim": lost along
+// every edge, "parts": [[width, height], ...]}; without "turn" the grain runs along the width.
+//
 // What a published instance carries beside its job (name, unit, proof, known optimum) is passed
 // over.
 
@@ -15,10 +19,12 @@
 
 #include "engine/base/result.h"
 #include "engine/cuts/boards.h"
+#include "engine/cuts/sheets.h"
 
 namespace hs::report {
 
 struct CutJob {
+  std::optional<cuts::SheetJob> sheets;  // absent: boards
   cuts::BoardJob boards;
   bool priced = false;  // stocks with costs: the answer says what they cost together
 };

@@ -174,11 +174,14 @@ void check_fit(Reader& in, const cuts::BoardJob& job, bool priced) {
   }
 }
 
-void read_boards(Reader& in, const Node& root, CutJob& job) {
-  std::vector<std::string_view> known{"stock", "stocks", "kerf", "trim", "parts"};
+void check_own_keys(Reader& in, const Node& root, const std::vector<std::string_view>& known) {
   Node own = root;
   own.keys.erase(std::remove_if(own.keys.begin(), own.keys.end(), is_passed_over), own.keys.end());
   in.check_keys(own, "", known);
+}
+
+void read_boards(Reader& in, const Node& root, CutJob& job) {
+  check_own_keys(in, root, {"stock", "stocks", "kerf", "trim", "parts"});
   const Node* stock = root.find("stock");
   const Node* stocks = root.find("stocks");
   const Node* trim = root.find("trim");
@@ -196,7 +199,7 @@ void read_boards(Reader& in, const Node& root, CutJob& job) {
   } else {
     in.problem("stock", "",
                "missing; give " + range_text(1, cuts::kLongestBoard) +
-                   ", or stocks with lengths and costs");
+                   ", stocks with lengths and costs, or a sheet's [width, height]");
   }
   if (const Node* kerf = root.find("kerf")) {
     job.boards.kerf = in.whole(*kerf, "kerf", 0, cuts::kLongestBoard);
@@ -209,6 +212,57 @@ void read_boards(Reader& in, const Node& root, CutJob& job) {
   }
 }
 
+cuts::SheetPart read_sides(Reader& in, const Node& node, const std::string& path) {
+  if (node.kind != Node::Kind::List || node.items.size() != 2) {
+    in.problem(path, config::shown(node), "[width, height]");
+    return {1, 1};
+  }
+  return {in.whole(node.items[0], item(path, 0), 1, cuts::kLongestSide),
+          in.whole(node.items[1], item(path, 1), 1, cuts::kLongestSide)};
+}
+
+void read_sheets(Reader& in, const Node& root, cuts::SheetJob& job) {
+  for (const char* key : {"stock", "stocks"}) {
+    if (root.find(key) != nullptr) in.problem(key, "beside sheet", "one of the two");
+  }
+  check_own_keys(in, root, {"sheet", "kerf", "turn", "trim", "parts", "stock", "stocks"});
+  const cuts::SheetPart sheet = read_sides(in, *root.find("sheet"), "sheet");
+  job.width = sheet.width;
+  job.height = sheet.height;
+  if (const Node* kerf = root.find("kerf")) {
+    job.kerf = in.whole(*kerf, "kerf", 0, cuts::kLongestSide);
+  }
+  job.trim = read_trim(in, root.find("trim"), "trim", std::min(job.width, job.height));
+  if (const Node* turn = root.find("turn")) {
+    job.turn = turn->kind == Node::Kind::Flag && turn->flag;
+    if (turn->kind != Node::Kind::Flag) in.problem("turn", config::shown(*turn), "true or false");
+  }
+  const Node* parts = root.find("parts");
+  if (parts == nullptr) {
+    in.problem("parts", "", "missing; give a list of [width, height]");
+  } else if (in.is_list(*parts, "parts", "a list of [width, height]")) {
+    if (parts->items.size() > cuts::kMostSheetParts) {
+      in.problem("parts", std::to_string(parts->items.size()) + " parts",
+                 "at most " + std::to_string(cuts::kMostSheetParts));
+      return;
+    }
+    for (std::size_t i = 0; i < parts->items.size(); ++i) {
+      job.parts.push_back(read_sides(in, parts->items[i], item("parts", i)));
+    }
+  }
+}
+
+void check_sheet_parts(Reader& in, const cuts::SheetJob& job) {
+  for (std::size_t i = 0; i < job.parts.size(); ++i) {
+    const cuts::SheetPart& part = job.parts[i];
+    if (cuts::sheet_holds(job, part)) continue;
+    in.problem(item("parts", i), std::to_string(part.width) + " x " + std::to_string(part.height),
+               "at most " + std::to_string(job.width - 2 * job.trim) + " x " +
+                   std::to_string(job.height - 2 * job.trim) +
+                   (job.turn ? ", turned or not" : ", not turned: the grain runs one way"));
+  }
+}
+
 }  // namespace
 
 Result<CutJob> read_cut_job(std::string_view text) {
@@ -217,15 +271,18 @@ Result<CutJob> read_cut_job(std::string_view text) {
   if (!parsed.complete || !problems.empty()) return problems;
   const Node& root = parsed.root;
   if (root.kind != Node::Kind::Object) {
-    return Problem{"", config::shown(root), "an object with stock or stocks, kerf and parts"};
+    return Problem{"", config::shown(root),
+                   "an object with stock, stocks or sheet, kerf and parts"};
   }
   Reader in(problems);
   CutJob job;
   if (root.find("sheet") != nullptr) {
-    return Problem{"sheet", "", "not planned yet; give a board job, with stock or stocks"};
+    read_sheets(in, root, job.sheets.emplace());
+    if (problems.empty()) check_sheet_parts(in, *job.sheets);
+  } else {
+    read_boards(in, root, job);
+    if (problems.empty()) check_fit(in, job.boards, job.priced);
   }
-  read_boards(in, root, job);
-  if (problems.empty()) check_fit(in, job.boards, job.priced);
   if (!problems.empty()) return problems;
   return job;
 }

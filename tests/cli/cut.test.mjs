@@ -121,6 +121,82 @@ test('boards of several lengths and prices cost what another solver finds', () =
   }
 });
 
+// Every part once, of its own size, out of pieces that the saw leaves: a cut at `at` takes a kerf.
+function walkSheets(job, answer) {
+  const kerf = job.kerf ?? 0;
+  const trim = job.trim ?? 0;
+  const found = [];
+  const walk = (node, [left, low, right, high]) => {
+    const [kind, at, first, second] = node;
+    if (kind === 'part') {
+      const [, width, height] = node;
+      assert.equal(node.length, 3);
+      assert.ok(width <= right - left && height <= high - low, 'a part larger than its piece');
+      found.push([width, height]);
+    } else if (kind === 'V') {
+      assert.ok(at > 0 && left + at + kerf < right, 'a cut beside its piece');
+      walk(first, [left, low, left + at, high]);
+      walk(second, [left + at + kerf, low, right, high]);
+    } else {
+      assert.equal(kind, 'H');
+      assert.ok(at > 0 && low + at + kerf < high, 'a cut beside its piece');
+      walk(first, [left, low, right, low + at]);
+      walk(second, [left, low + at + kerf, right, high]);
+    }
+  };
+  for (const tree of answer.cut_trees) walk(tree, [trim, trim, job.sheet[0] - trim, job.sheet[1] - trim]);
+  const name = ([width, height]) => (job.turn && width < height ? `${height} ${width}` : `${width} ${height}`);
+  assert.deepEqual(found.map(name).sort(), job.parts.map(name).sort());
+  assert.equal(answer.sheets, answer.cut_trees.length);
+  assert.equal(answer.offcuts.length, answer.sheets);
+  assert.ok(answer.lower_bound <= answer.sheets);
+  assert.equal(answer.proven, answer.lower_bound === answer.sheets);
+  const area = (sides) => sum(sides.map(([width, height]) => width * height));
+  assert.ok(area(job.parts) + area(answer.offcuts.flat()) <= answer.sheets * job.sheet[0] * job.sheet[1]);
+  return answer.sheets;
+}
+
+const shopSheets = JSON.parse(readFileSync(join(here, '..', 'cuts', 'shop_sheets.json'), 'utf8'));
+
+test('sheets of a shop are at their optimum, with proof', () => {
+  for (const { max_per_sheet: most, part, ...list } of shopSheets) {
+    if (!most) {
+      const answer = plan(list);
+      assert.equal(walkSheets(list, answer), list.optimal_sheets, list.name);
+      assert.equal(answer.proven, true, list.name);
+    }
+    for (const [kind, count] of Object.entries(most ?? {})) {
+      const [, kerf, turn] = /^kerf(\d)_(grain|free)$/.exec(kind);
+      for (const parts of [count, count + 1]) {
+        const job = { ...list, kerf: Number(kerf), turn: turn === 'free', parts: Array(parts).fill(part) };
+        const answer = plan(job);
+        assert.equal(walkSheets(job, answer), parts > count ? 2 : 1, `${list.name} ${kind}`);
+        assert.equal(answer.proven, true);
+      }
+    }
+  }
+});
+
+test('many small parts side by side do not nest deep', () => {
+  const job = { sheet: [20000, 100], kerf: 1, turn: false, parts: Array(1500).fill([10, 90]) };
+  const answer = plan(job);
+  assert.equal(walkSheets(job, answer), 1);
+  const depth = (node) => (node[0] === 'part' ? 1 : 1 + Math.max(depth(node[2]), depth(node[3])));
+  assert.ok(depth(answer.cut_trees[0]) < 30);
+});
+
+test('long sheet lists hold together, trimmed and turned', () => {
+  for (let n = 0; n < 12; n++) {
+    const side = () => 100 + below(500);
+    const parts = Array.from({ length: 20 + below(20) }, () => [side(), side()]);
+    const job = { unit: '1/16 in', sheet: [1536, 768], kerf: 2, turn: n % 2 === 0, trim: below(8), parts };
+    const first = run(job, '--steps', '20000');
+    walkSheets(job, JSON.parse(first.stdout));
+    assert.equal(run(job, '--steps', '20000').stdout, first.stdout);
+    walkSheets(job, plan(job, '--steps', '1'));
+  }
+});
+
 test('what is wrong with a job is named with its field, value and what is allowed', () => {
   const good = { stock: 100, kerf: 1, parts: [50, 20] };
   const cases = [
@@ -138,7 +214,14 @@ test('what is wrong with a job is named with its field, value and what is allowe
     [{ stocks: [{ length: 100, cost: 0 }], parts: [5] }, /^stocks\.0\.cost: 0 is not allowed; give a whole number from 1/],
     [{ stocks: [{ length: 100, cost: 1, count: 2 }], parts: [5] }, /^stocks: no length to cut from is not allowed/],
     [{ stocks: [{ length: 100, cost: 1, defects: [[40, 40]] }], parts: [5] }, /^stocks\.0\.defects\.0\.1: 40 is not allowed; give a whole number from 41 to 100/],
-    [{ sheet: [96, 48], kerf: 1, parts: [[5, 5]] }, /^sheet: not planned yet/],
+    [{ sheet: [96], parts: [] }, /^sheet: a list is not allowed; give \[width, height\]/],
+    [{ sheet: [96, 48], parts: [[49, 50]] }, /^parts\.0: 49 x 50 is not allowed; give at most 96 x 48, not turned/],
+    [{ sheet: [96, 48], turn: true, parts: [[50, 50]] }, /^parts\.0: 50 x 50 is not allowed; give at most 96 x 48, turned or not/],
+    [{ sheet: [96, 48], turn: 1, parts: [[5, 5]] }, /^turn: 1 is not allowed; give true or false/],
+    [{ sheet: [96, 48], stock: 96, parts: [[5, 5]] }, /^stock: beside sheet is not allowed; give one of the two/],
+    [{ sheet: [96, 48], parts: [5] }, /^parts\.0: 5 is not allowed; give \[width, height\]/],
+    [{ sheet: [96, 48], trim: 24, parts: [[5, 5]] }, /^trim: 24 is not allowed; give a whole number from 0 to 23/],
+    [{ sheet: [96, 48] }, /^parts: missing/],
     ['[1]', /^a list is not allowed/],
     ['{', /./],
   ];
