@@ -14,7 +14,8 @@ constexpr double kScale = 0x1p40;  // of the dearest board's cost in whole price
 
 // Demands a hair apart, so that ties between rows do not make the steps go round in circles.
 double nudge(std::size_t row) {
-  return 1e-7 * (1.0 + static_cast<double>((row * 2654435761u) % 1000u) / 1000.0);
+  const std::uint64_t mixed = std::uint64_t{row} * 2654435761u;  // the same where size_t is short
+  return 1e-7 * (1.0 + static_cast<double>(mixed % 1000u) / 1000.0);
 }
 
 }  // namespace

@@ -167,24 +167,32 @@ TEST_CASE("published cutting lists are cut at their optimum, with proof", "[cuts
     if (!plan.proven)
       WARN(list.name << ": " << plan.cost << " boards, at least " << plan.lower_bound);
   }
-  // The share that the planner is held to.
-  CHECK(proven * 100 >= run * 95);
+  // The share that the planner is held to; of every tenth list one may stay open.
+  CHECK((stride == 1 ? proven * 100 >= run * 95 : proven >= run - 1));
 }
 
 TEST_CASE("a kerf taken off lengths and stock leaves the optimum where it was", "[cuts]") {
   const auto lists = hs::test::published_boards();
+  int run = 0, compared = 0;
   for (std::size_t i = 0; i < lists.size(); i += hs::test::sweep(10) == 10 ? 7u : 30u) {
+    ++run;
     BoardJob job = lists[i].job;
     const std::int64_t shortest = *std::min_element(job.parts.begin(), job.parts.end());
     const std::int64_t kerf = std::min<std::int64_t>(3, shortest - 1);
     job.kerf = kerf;
     job.stocks[0].length -= kerf;
     for (std::int64_t& part : job.parts) part -= kerf;
-    const BoardPlan plan = plan_boards(job);
+    constexpr std::int64_t kSteps = 300'000;
+    const BoardPlan plan = plan_boards(job, kSteps), without = plan_boards(lists[i].job, kSteps);
     INFO(lists[i].name);
     CHECK(hs::test::broken_by(job, plan) == "");
-    CHECK(plan.cost == plan_boards(lists[i].job).cost);
+    CHECK(plan.lower_bound <= without.cost);
+    CHECK(without.lower_bound <= plan.cost);
+    if (!plan.proven || !without.proven) continue;
+    CHECK(plan.cost == without.cost);
+    ++compared;
   }
+  CHECK(compared * 2 > run);
 }
 
 TEST_CASE("small jobs cost what trying everything costs, with proof", "[cuts]") {
@@ -299,4 +307,23 @@ TEST_CASE("a defect splits a board, trimming shortens it", "[cuts]") {
   CHECK(plan_boards(job).cost == 2);  // 41 + 2 + 55 = 98 > 96
   job.parts = {40, 54};
   CHECK(plan_boards(job).cost == 1);
+}
+
+TEST_CASE("plans are the same natively and as WebAssembly, piece by piece", "[cuts]") {
+  std::uint64_t hash = 14'695'981'039'346'656'037u;
+  const auto mix = [&hash](auto value) {
+    hash = (hash ^ static_cast<std::uint64_t>(value)) * 1'099'511'628'211u;
+  };
+  const auto lists = hs::test::published_boards();
+  for (std::size_t i = 0; i < lists.size(); i += 6) {
+    for (const hs::cuts::Board& board : plan_boards(lists[i].job, 50'000).boards) {
+      mix(board.stock);
+      for (const hs::cuts::Piece& piece : board.pieces) {
+        mix(piece.part);
+        mix(piece.at);
+      }
+    }
+  }
+  // What both gave; another plan of the same cost is another number.
+  CHECK(hash == 14730882630795153581u);
 }
