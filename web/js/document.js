@@ -1,6 +1,7 @@
 // The document side of the page as a whole: everything that is read, typed or listed. Loaded after
 // the picture, and all there is where a browser has no WebGL.
 
+import { makeDesk } from './desk.js';
 import { setHidden } from './dom.js';
 import { makeDrawings } from './drawings.js';
 import { makeForms } from './forms.js';
@@ -24,7 +25,8 @@ function usedInstead(report, path) {
 }
 
 // `host`: units(), unitsAre(name) (told), setUnits(name) (chosen here), openSheet(name), afterChange(), say(text).
-export function makeDocument(engine, host) {
+export function makeDocument(program, host) {
+  const engine = makeDesk(program);
   let table = null;
   let report = null;
   let byPath = new Map();
@@ -139,6 +141,7 @@ export function makeDocument(engine, host) {
 
   return {
     update,
+    live: () => engine.page().live,
     openRule,
     replaced() { forgetNext = true; },
     // For tests where there is no canvas: the controls as they stand on the screen.

@@ -1,15 +1,13 @@
 // The bridge to the C++ program, which comes in two files. What draws and takes a finger
-// (web/app/exports.cpp, hs_...) is there from the start; the desk (web/desk/exports.cpp, dk_...),
-// which reads what is typed and writes what is read, comes with the document. Both are one program
-// over one memory, with one station.
+// (web/app/exports.cpp, hs_...) is there from the start; the desk (web/desk/exports.cpp, dk_...; here
+// desk.js), which reads what is typed and writes what is read, comes with the document. Both are one
+// program over one memory, with one station.
 
-const numbers = { inch: 0, mm: 1, sun: 0, dusk: 1, section: 0, fit: 1, scene: 2, file: 2 };
+const numbers = { inch: 0, mm: 1, sun: 0, dusk: 1, section: 0, fit: 1, scene: 2 };
 
 // `module` is em++'s Module object once its `ready` promise has settled. Strings go in as UTF-8 on
 // the heap and come out as pointers that hold until the next call that returns one.
 export function makeEngine(module) {
-  let deskIsHere = false;
-
   const run = (name, values) => {
     const held = [];
     const passed = values.map((value) => {
@@ -27,17 +25,15 @@ export function makeEngine(module) {
   const call = (name, ...values) => run(`hs_${name}`, values);
   const text = (name, ...values) => module.UTF8ToString(call(name, ...values));
   const json = (name, ...values) => JSON.parse(text(name, ...values));
-  const deskText = (name, ...values) => module.UTF8ToString(run(`dk_${name}`, values));
-  const desk = (name, ...values) => JSON.parse(deskText(name, ...values));
 
   return {
     // Settles when the desk may be asked.
     async bringDesk() {
       await module.bringLater();
-      deskIsHere = true;
       call('later_here');
     },
-    hasDesk: () => deskIsHere,
+    // What a function of the desk answers, as text; desk.js knows them by name.
+    desk: (name, ...values) => module.UTF8ToString(run(`dk_${name}`, values)),
 
     // Each of these changes the station, and returns the problems that kept it from doing so.
     start: (link, units) => json('start', link === null ? 0 : link, numbers[units]),
@@ -46,19 +42,6 @@ export function makeEngine(module) {
     openLink: (value) => json('open_link', value),
     undo: () => call('undo') === 1,
     redo: () => call('redo') === 1,
-    // These and what the document shows need the desk.
-    setField: (path, value) => desk('set_field', path, value),
-    addCook: () => desk('add_cook'),
-    removeCook: (index) => desk('remove_cook', index),
-    openJson: (value) => desk('open_json', value),
-    acceptTrial: () => desk('accept_trial'),
-    page: () => desk('page_json'),
-    fields: () => desk('fields_json'),
-    // Whole documents; `style` is markup for their head.
-    reportHtml: (style) => deskText('report_html', style),
-    safetyHtml: (style) => deskText('safety_html', style),
-    // { title, description, svg }; `use`: 'sun' or 'dusk' to show, 'file' to save.
-    drawing: (name, person, use) => desk('drawing_json', name, person, numbers[use]),
 
     canUndo: () => call('can_undo') === 1,
     canRedo: () => call('can_redo') === 1,

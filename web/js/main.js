@@ -62,9 +62,8 @@ function update() {
 function afterChange(dragging) {
   clearTimeout(liveTimer);
   liveTimer = setTimeout(() => {
-    if (!engine.hasDesk()) return;
-    const { live } = engine.page();
-    if (find('live').textContent !== live) find('live').textContent = live;
+    const live = pages?.live() ?? '';
+    if (live && find('live').textContent !== live) find('live').textContent = live;
   }, restMs);
   frames?.wake();
   if (!updateTimer) updateTimer = setTimeout(update, dragging ? dragMs : 0);

@@ -1,0 +1,26 @@
+// What the program's second part answers (web/desk/exports.cpp). Only the document asks for it, so it
+// comes with the document.
+
+const uses = { sun: 0, dusk: 1, file: 2 };
+
+// `engine` is makeEngine's, once its desk may be asked.
+export function makeDesk(engine) {
+  const text = engine.desk;
+  const json = (name, ...values) => JSON.parse(text(name, ...values));
+  return {
+    ...engine,
+    // Each of these changes the station, and returns the problems that kept it from doing so.
+    setField: (path, value) => json('set_field', path, value),
+    addCook: () => json('add_cook'),
+    removeCook: (index) => json('remove_cook', index),
+    openJson: (value) => json('open_json', value),
+    acceptTrial: () => json('accept_trial'),
+    page: () => json('page_json'),
+    fields: () => json('fields_json'),
+    // Whole documents; `style` is markup for their head.
+    reportHtml: (style) => text('report_html', style),
+    safetyHtml: (style) => text('safety_html', style),
+    // { title, description, svg }; `use`: 'sun' or 'dusk' to show, 'file' to save.
+    drawing: (name, person, use) => json('drawing_json', name, person, uses[use]),
+  };
+}
