@@ -14,4 +14,5 @@ import './cases/pictures.mjs';
 import './cases/scene.mjs';
 import './cases/lamp.mjs';
 import './cases/reasons.mjs';
+import './cases/keep.mjs';
 import './cases/gallery.mjs';

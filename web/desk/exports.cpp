@@ -6,13 +6,21 @@
 #include <emscripten.h>
 
 #include <cstddef>
+#include <string>
+#include <vector>
 
+#include "engine/base/json_writer.h"
+#include "engine/config/fields.h"
+#include "engine/config/setting.h"
 #include "engine/report/html_report.h"
 #include "engine/report/page_json.h"
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet_json.h"
+#include "engine/share/link.h"
 #include "web/app/app.h"
 #include "web/desk/page_fields.h"
+#include "web/session/presets.h"
+#include "web/session/problems_json.h"
 
 using hs::web::answer;
 using hs::web::App;
@@ -59,6 +67,23 @@ EMSCRIPTEN_KEEPALIVE const char* dk_safety_html(const char* style) {
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_fields_json() {
   return answer(hs::web::page_fields_json(app().session.config(), app().view.units));
+}
+// The household that the page opens with where nothing else is asked for: {"link", "title"}.
+EMSCRIPTEN_KEEPALIVE const char* dk_example_json() {
+  const std::string link(hs::preset_link("demo"));
+  const hs::Result<hs::config::Config> example = hs::share::from_link(link);
+  return answer("{\"link\":" + hs::json_string(link) +
+                ",\"title\":" + hs::json_string(example ? example->title : "") + "}");
+}
+// A link's station under another title: its link as JSON text, or the problems. The station on the
+// screen stays as it is.
+EMSCRIPTEN_KEEPALIVE const char* dk_retitled(const char* link, const char* title) {
+  hs::Result<hs::config::Config> other = hs::share::from_link(link);
+  if (!other) return answer(hs::web::problems_json(other.error()));
+  const std::vector<hs::Problem> problems = hs::config::set_field(
+      other.value(), *hs::config::find_field("title"), 0, title, hs::Unit::Mm);
+  return answer(problems.empty() ? hs::json_string(hs::share::to_link(*other))
+                                 : hs::web::problems_json(problems));
 }
 
 }  // extern "C"

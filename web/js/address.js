@@ -1,8 +1,6 @@
 // The address's fragment is the record: always the present station, and whatever a person puts
 // there is opened. Also the page's own steps in the browser's history (an open sheet is one).
 
-import { remember } from './store.js';
-
 // Safari refuses more than about a hundred changes in half a minute.
 const leastGapMs = 300;
 
@@ -29,7 +27,7 @@ export function makeAddress(engine, { open, show, sheet }) {
   // A link that could not be opened stays in the address until the person changes something: the
   // station's own link of then, or nothing.
   let kept = '';
-  let leaving = false;
+  let leaving = null;  // what to do once the entry of the closed sheet is left
 
   const write = () => {
     clearTimeout(timer);
@@ -38,17 +36,21 @@ export function makeAddress(engine, { open, show, sheet }) {
     const link = engine.link();
     written = performance.now();
     if (fragment() !== link) history.replaceState(entry(sheet()), '', `#${link}`);
-    remember('last-good-link', link);
   };
   const flush = () => {
     if (timer) write();
   };
 
+  // Takes the sheet's own entry away, so that Back never meets a closed sheet again.
+  const leave = (then) => {
+    leaving = then;
+    history.back();
+  };
+
   const follow = () => {
     if (leaving) {
-      // The step back that closing a sheet asked for: the entry below carries an older link.
-      leaving = false;
-      write();
+      leaving();
+      leaving = null;
       return;
     }
     const text = fragment();
@@ -75,10 +77,28 @@ export function makeAddress(engine, { open, show, sheet }) {
     if (document.visibilityState === 'hidden') flush();
   });
 
-  history.replaceState(entry(null), '');
+  // Loaded again with a sheet open: the entry is the sheet's, and Back closes it.
+  const reopened = history.state?.hearthsight ? history.state.sheet : null;
+  history.replaceState(entry(reopened), '');
   return {
+    reopened,
     write,
     keep() { kept = engine.link(); },
+    // Runs `open`, which says whether it shows another station now: that one gets a step of its own,
+    // in the place of an open sheet's, so that Back leads to the station before.
+    step(open) {
+      flush();
+      const before = `#${engine.link()}`;
+      timer = -1;  // nothing is written meanwhile
+      const opened = open();
+      timer = 0;
+      const go = () => {
+        history.replaceState(entry(null), '', before);
+        history.pushState(entry(null), '', `#${engine.link()}`);
+      };
+      if (opened && sheet()) leave(go); else if (opened) go();
+      return opened;
+    },
     // Something changed: at once when the last change is long ago, else at the end of the gap.
     changed() {
       if (kept === engine.link()) return;  // more is known of the same station
@@ -88,11 +108,8 @@ export function makeAddress(engine, { open, show, sheet }) {
       if (wait <= 0) write(); else timer = setTimeout(write, wait);
     },
     pushSheet(name) { history.pushState(entry(name), ''); },
-    // Takes the sheet's own entry away, so that Back never meets a closed sheet again.
-    leaveSheet() {
-      leaving = true;
-      history.back();
-    },
+    // The entry below the sheet's carries an older link.
+    leaveSheet() { leave(write); },
     // The entry of the present sheet becomes another sheet's, so that Back leaves both.
     swapSheet(name) { history.replaceState(entry(name), ''); },
   };

@@ -20,6 +20,9 @@ export function makeDesk(engine) {
     // Whole documents; `style` is markup for their head.
     reportHtml: (style) => text('report_html', style),
     safetyHtml: (style) => text('safety_html', style),
+    example: () => json('example_json'),  // { link, title }
+    // The link under another title, or the problems.
+    retitled: (link, title) => json('retitled', link, title),
     // { title, description, svg }; `use`: 'sun' or 'dusk' to show, 'file' to save.
     drawing: (name, person, use) => json('drawing_json', name, person, uses[use]),
   };

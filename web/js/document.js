@@ -2,11 +2,14 @@
 // the picture, and all there is where a browser has no WebGL.
 
 import { makeDesk } from './desk.js';
-import { setHidden } from './dom.js';
+import { el, setHidden } from './dom.js';
 import { makeDrawings } from './drawings.js';
 import { makeForms } from './forms.js';
+import { makeKeep } from './keep.js';
 import { openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
+import { makeStations, nameOf } from './stations.js';
+import { makeTell } from './tell.js';
 
 const find = (id) => document.getElementById(id);
 
@@ -24,7 +27,15 @@ function usedInstead(report, path) {
   return report.used?.[key];
 }
 
-// `host`: units(), unitsAre(name) (told), setUnits(name) (chosen here), openSheet(name), afterChange(), say(text).
+// Looks that are not needed before the document is there.
+function addStyle() {
+  const { href } = document.querySelector('link[href$="page.css"]');
+  document.head.append(el('link', { rel: 'stylesheet', href: href.replace(/page\.css$/, 'document.css') }));
+}
+
+// `host`: units(), unitsAre(name) (told), setUnits(name) (chosen here), openSheet(name), afterChange(),
+// say(text), notice(text), step(open) as address.js has it; `opened`, the link that the
+// page opened with; `byLink`, whether that was the address's.
 export function makeDocument(program, host) {
   const engine = makeDesk(program);
   let table = null;
@@ -32,6 +43,7 @@ export function makeDocument(program, host) {
   let byPath = new Map();
   let person = 0;
   let forgetNext = false;
+  addStyle();
 
   const read = () => {
     table = engine.fields();
@@ -82,12 +94,39 @@ export function makeDocument(program, host) {
   };
   const forms = makeForms(actions);
 
+  const tell = makeTell(host.notice);
+  let stations = null;
+  const keep = makeKeep(engine, host.opened, { tell, listChanged: () => stations?.update() });
+  const backTo = (record) => ({ label: 'Back to it', action: () => openKept(record) });
+
+  // Shows another station, as a step that Back takes back; the problems, if any.
+  function openOther(open, id) {
+    let result = null;
+    host.step(() => {
+      result = keep.opening(() => replace(open()), id);
+      return result.opened;
+    });
+    if (result.opened) tell(result.back ? 'The station you had before is kept.' : '', result.back ? backTo(result.back) : {});
+    return result.problems;
+  }
+  const openKept = ({ id, link }) => openOther(() => engine.openLink(link), id);
+
   const share = makeShare(engine, {
-    openLink: (text) => replace(engine.openLink(text)),
-    openJson: (text) => replace(engine.openJson(text)),
+    openLink: (text) => openOther(() => engine.openLink(text)),
+    openJson: (text) => openOther(() => engine.openJson(text)),
     setUnits: host.setUnits,
     units: host.units,
   });
+
+  const shelfPlace = el('section', { id: 'kept' });
+  find('share-fields').after(shelfPlace);
+  stations = makeStations(shelfPlace, keep, {
+    open: openKept,
+    startNew: () => openOther(() => engine.openLink(keep.example)),
+    title: (text) => after(text === '' ? engine.clearField('title') : engine.setField('title', text)),
+  });
+  const before = host.byLink && keep.before();
+  if (before) tell(`This link is a station of its own here. Yours is kept: ${nameOf(before)}.`, { ...backTo(before), label: 'Show it' });
 
   const drawings = makeDrawings(engine);
 
@@ -129,6 +168,7 @@ export function makeDocument(program, host) {
     person = Math.min(engine.person(), cooks().length - 1);
     showResults(page, { openRule, openField });
     drawings.update(page);
+    keep.changed();
     forms.update(table, person, forgetNext);
     forgetNext = false;
     share.update();
@@ -143,6 +183,9 @@ export function makeDocument(program, host) {
     update,
     live: () => engine.page().live,
     openRule,
+    tell,
+    // From the address: the step in the history is there already.
+    openLink: (text) => keep.opening(() => replace(engine.openLink(text))).problems,
     replaced() { forgetNext = true; },
     // For tests where there is no canvas: the controls as they stand on the screen.
     items: () => forms.controls.filter(({ root }) => root.offsetParent !== null).map((control) => {

@@ -5,7 +5,7 @@ import { followContext, followSize, makeFrames, startCanvas } from './canvas.js'
 import { makeEngine } from './engine.js';
 import { guardKeys, guardPointers, listenToPointers } from './input.js';
 import { isWide, makeSheets } from './sheets.js';
-import { preferredTheme, preferredUnits, recall, remember } from './store.js';
+import { keptLinks, preferredTheme, preferredUnits, remember } from './store.js';
 
 const find = (id) => document.getElementById(id);
 const canvas = find('canvas');
@@ -17,6 +17,9 @@ const restMs = 500;
 const dragMs = 250;
 
 let engine = null;
+let address = null;
+let opened = '';       // the link of the station that the page opened with
+let byLink = false;    // that was the address's
 let drawing = false;   // there is a canvas
 let pages = null;      // the document, once loaded
 let frames = null;
@@ -89,21 +92,19 @@ function setUnits(name) {
   afterChange(false);
 }
 
-// The station that the page opens with. Returns true when the address's own link was refused.
+// The station that the page opens with: the address's, else the last one of this device, else the
+// example. Returns true when the address's own link was refused.
 function openStation() {
   const given = fragment();
-  if (!given) {
-    engine.start(null, units);
-    return false;
-  }
-  const problems = engine.start(given, units);
-  if (problems.length === 0) return false;
-  const last = recall('last-good-link');
-  const usesLast = last && last !== given && engine.start(last, units).length === 0;
+  const problems = given ? engine.start(given, units) : [];
+  if (given && problems.length === 0) return false;
+  const usesLast = keptLinks().some((link) => engine.start(link, units).length === 0);
   if (!usesLast) engine.start(null, units);
-  notice(`${refusal(problems)} ${usesLast
-    ? 'Shown instead: the last station on this device.' : 'Shown instead: an example household.'} The address keeps the link until you change something.`);
-  return true;
+  if (given) {
+    notice(`${refusal(problems)} ${usesLast
+      ? 'Shown instead: the last station on this device.' : 'Shown instead: an example household.'} The address keeps the link until you change something.`);
+  }
+  return Boolean(given);
 }
 
 // Everything usable is on the screen and answers.
@@ -119,7 +120,12 @@ async function bringDocument() {
   const [{ makeDocument }] = await Promise.all([import('./document.js'), engine.bringDesk()]);
   pages = makeDocument(engine, {
     units: () => units, unitsAre, setUnits, say, afterChange: () => afterChange(false),
-    openSheet: (name) => sheets.open(name),
+    openSheet: (name) => sheets.open(name), notice,
+    // Another station from within the page: the picture shows it.
+    step(open) {
+      if (address.step(open)) sheets.show(null);
+    },
+    opened, byLink,
   });
   update();
   sheets.arrived();
@@ -144,7 +150,6 @@ function withoutCanvas() {
 async function start() {
   await globalThis.Module.ready;
   engine = makeEngine(globalThis.Module);
-  let address = null;
   let told = -1;
   globalThis.hsHost = {
     // Also when only the view changed, units for one: then the station's number is the same.
@@ -162,22 +167,20 @@ async function start() {
   };
 
   const refused = openStation();
+  opened = engine.link();
+  byLink = fragment() === opened;
   address = makeAddress(engine, {
     open(text) {
-      const problems = engine.openLink(text);
-      if (problems.length > 0) {
-        address.keep();
-        notice(`${refusal(problems)} Your station is as it was.`);
-      } else {
-        notice('');
-        pages?.replaced();
-      }
+      const problems = pages ? pages.openLink(text) : engine.openLink(text);
+      if (problems.length > 0) address.keep();
+      (pages?.tell ?? notice)(problems.length > 0 ? `${refusal(problems)} Your station is as it was.` : '');
     },
     show: sheets.show,
     sheet: sheets.current,
   });
   sheets.use(address);
-  if (refused) address.keep(); else if (!fragment()) address.write(); else remember('last-good-link', engine.link());
+  if (!isWide()) sheets.show(address.reopened);
+  if (refused) address.keep(); else if (!fragment()) address.write();
 
   setTheme(preferredTheme());
   find('theme').addEventListener('click', () => {

@@ -18,6 +18,17 @@ export function recall(key) {
   }
 }
 
+// The links of the stations that this device keeps (shelf.js), the last changed first. A link closes
+// with its own check digits, so what was written only in part is refused when it is opened.
+export function keptLinks() {
+  try {
+    return Object.keys(localStorage).filter((key) => key.startsWith(`${prefix}station:`))
+      .map((key) => localStorage.getItem(key)).sort().reverse().map((text) => text.split(' ').pop());
+  } catch {
+    return [];
+  }
+}
+
 // Units belong to the person and the device, never to the link.
 export function preferredUnits() {
   const chosen = recall('units');

@@ -1,0 +1,422 @@
+// What this device keeps: every change by itself, in two places in turn; several stations; nothing
+// overwritten by a link or by another tab; and one sentence where the storage fails.
+import assert from 'node:assert/strict';
+import test from 'node:test';
+import { devices, drag, fragment, item, keepPicture, openSheet, phone, settle, snapshot, withPage, world } from '../support/page.mjs';
+
+const newContext = (device = phone) => world.browser.newContext({ ...device, serviceWorkers: 'block' });
+// A change is written a moment after it; a loaded machine takes its time.
+const keptSoon = (page) => page.waitForTimeout(900);
+const config = async (page) => (await snapshot(page)).config;
+const told = (page, pattern) => page.locator('#notice-text', { hasText: pattern }).waitFor();
+const silent = async (page) => assert.ok(!await page.locator('#notice').isVisible(), await page.locator('#notice-text').textContent());
+const stations = (page) => page.locator('.stations > li');
+const places = (page) => page.evaluate(() => Object.fromEntries(Object.entries(localStorage).filter(([key]) => key.startsWith('hearthsight:station:'))));
+const linksIn = async (page) => Object.values(await places(page)).map((text) => text.split(' ').pop());
+
+// Another working height, by a finger; `share` of the slider's length.
+async function change(page, share) {
+  await settle(page);
+  const { rect: [x, y, w, h] } = await item(page, 'field:view.standoff_mm');
+  await drag(page, [0.5, (0.5 + share) / 2, share].map((part) => [x + w * part, y + h / 2]));
+  await settle(page);
+  await keptSoon(page);
+}
+
+async function name(page, text) {
+  await openSheet(page, 'share');
+  const input = page.locator('[data-path="title"] input');
+  await input.fill(text);
+  await input.press('Enter');
+  await settle(page);
+  await keptSoon(page);
+}
+
+test('the bare address opens the last station of this device, and loading again adds none', async () => {
+  const context = await newContext();
+  let last;
+  await withPage({ context }, async (page) => {
+    assert.deepEqual(await places(page), {}, 'the example is kept though nobody changed it');
+    await change(page, 0.7);
+    last = await config(page);
+    await page.reload();
+    await page.waitForFunction(() => performance.getEntriesByName('hearthsight:ready').length > 0 && !document.getElementById('panels').hidden);
+    await change(page, 0.3);
+    last = await config(page);
+    assert.equal(Object.keys(await places(page)).length, 2, 'one station, its two places');
+  });
+  await withPage({ context }, async (page) => {
+    assert.deepEqual(await config(page), last);
+    await silent(page);
+    assert.equal(await stations(page).count(), 1);
+  });
+  await context.close();
+});
+
+test('a change is kept also when the page is left at once', async () => {
+  const context = await newContext();
+  let last;
+  await withPage({ context }, async (page) => {
+    await settle(page);
+    const { rect: [x, y, w, h] } = await item(page, 'field:view.standoff_mm');
+    await drag(page, [0.5, 0.6, 0.8].map((part) => [x + w * part, y + h / 2]));
+    last = await config(page);
+    await page.goto('about:blank');
+  });
+  await withPage({ context }, async (page) => assert.deepEqual(await config(page), last));
+  await context.close();
+});
+
+test('what was written only in part falls back to the place before it', async () => {
+  for (const [kind, spoil] of [
+    ['cut off', (text) => text.slice(0, text.length - 9)],
+    ['one letter', (text) => text.replace(/.$/, (last) => (last === 'x' ? 'y' : 'x'))],
+    ['its number', (text) => text.replace(/^(\d+) (\d+)/, (whole, time, count) => `${time} ${Number(count) + 7}`)],
+    ['nothing', () => ''],
+  ]) {
+    const context = await newContext();
+    let older;
+    let newer;
+    await withPage({ context }, async (page) => {
+      await change(page, 0.7);
+      older = await config(page);
+      await change(page, 0.3);
+      newer = await config(page);
+      await page.evaluate((spoilt) => {
+        const keys = Object.keys(localStorage).filter((key) => key.startsWith('hearthsight:station:'));
+        const last = keys.sort((a, b) => (localStorage[a] < localStorage[b] ? 1 : -1))[0];
+        const edit = { ...spoilt };
+        localStorage[last] = edit.text ?? localStorage[last];
+      }, { text: spoil(Object.values(await places(page)).sort().pop()) });
+    });
+    await withPage({ context }, async (page) => {
+      // A wrong number spoils only what is said about the link, and the link itself is good.
+      assert.deepEqual(await config(page), kind === 'its number' ? newer : older, kind);
+      await silent(page);
+      await change(page, 0.9);
+      assert.ok((await linksIn(page)).includes(await fragment(page)), kind);
+    });
+    await context.close();
+  }
+});
+
+test('where all that is kept is damaged the page opens on the example', async () => {
+  const rubbish = () => {
+    for (const [i, text] of ['', 'x', '1 2 3 4 5 6 7', '\u0000\uffff', '9999999999999 1 a b =% =% avS', ' '.repeat(40)].entries()) {
+      localStorage.setItem(`hearthsight:station:bad${i}:a`, text);
+    }
+    localStorage.setItem('hearthsight:station:', 'no id');
+    localStorage.setItem('hearthsight:station:x', 'short');
+  };
+  await withPage({ before: rubbish }, async (page) => {
+    assert.equal((await config(page)).cooks.length, 3);
+    assert.equal(await stations(page).count(), 0);
+    await change(page, 0.7);
+    assert.ok((await linksIn(page)).includes(await fragment(page)));
+  });
+});
+
+// Storage that refuses, as browsers do it: a full one, and one that is switched off.
+const full = () => {
+  const set = Storage.prototype.setItem;
+  globalThis.room = 0;
+  Storage.prototype.setItem = function (key, value) {
+    const used = Object.keys(localStorage).filter((name) => name.startsWith('hearthsight:station:') && name !== key).length;
+    if (key.startsWith('hearthsight:station:') && used >= globalThis.room) throw new DOMException('no room', 'QuotaExceededError');
+    set.call(this, key, value);
+  };
+};
+const closed = () => {
+  Object.defineProperty(globalThis, 'localStorage', { get() { throw new DOMException('closed', 'SecurityError'); } });
+};
+
+test('a full and a closed storage are told once, in one sentence, and all else works', async () => {
+  for (const [before, sentence] of [[full, /no room left on this device/], [closed, /keeps nothing for this page/]]) {
+    await withPage({ before }, async (page) => {
+      await silent(page);
+      await change(page, 0.7);
+      await told(page, sentence);
+      await keepPicture(page, `storage-${before === full ? 'full' : 'closed'}`);
+      await page.locator('#notice-close').click();
+      await change(page, 0.3);
+      await silent(page);
+      const here = await config(page);
+      await openSheet(page, 'share');
+      assert.equal(await page.locator('#link-text').inputValue(), `${world.url}#${await fragment(page)}`);
+      await withPage({ fragment: await fragment(page) }, async (other) => assert.deepEqual(await config(other), here));
+    });
+  }
+});
+
+test('a full storage first lets go of the oldest station without a name', async () => {
+  const context = await newContext();
+  await withPage({ context, before: full }, async (page) => {
+    await page.evaluate(() => { globalThis.room = 100; });
+    await name(page, 'Named');
+    await page.getByRole('button', { name: 'Start with the example' }).click();
+    await change(page, 0.7);
+    const second = await fragment(page);
+    await openSheet(page, 'share');
+    await page.getByRole('button', { name: 'Start with the example' }).click();
+    await page.evaluate(() => { globalThis.room = 2; });
+    await change(page, 0.3);
+    const links = await linksIn(page);
+    assert.ok(links.includes(await fragment(page)), 'the present one is not kept');
+    assert.ok(!links.includes(second), 'the oldest one without a name is still there');
+    assert.deepEqual((await stations(page).locator('strong').allTextContents()).filter((text) => text === 'Named'), ['Named']);
+  });
+  await context.close();
+});
+
+test('a storage that is cleared meanwhile is told, and this station is kept again', async () => {
+  await withPage({}, async (page) => {
+    await change(page, 0.7);
+    await silent(page);
+    await page.evaluate(() => localStorage.clear());
+    await change(page, 0.3);
+    await told(page, /was cleared/);
+    assert.ok((await linksIn(page)).includes(await fragment(page)));
+    await page.locator('#notice-close').click();
+    await change(page, 0.6);
+    await silent(page);
+  });
+});
+
+test('two tabs with one station: both go on, and neither overwrites the other', async () => {
+  const context = await newContext();
+  await withPage({ context }, async (one) => {
+    await change(one, 0.7);
+    const start = await fragment(one);
+    await withPage({ context }, async (two) => {
+      assert.equal(await fragment(two), start);
+      await silent(two);
+      await change(two, 0.3);
+      await silent(two);
+      await told(one, /changed in another tab too/);
+      const ofTwo = await fragment(two);
+      await change(one, 0.9);
+      const ofOne = await fragment(one);
+      assert.notEqual(ofOne, ofTwo);
+      await change(two, 0.2);
+      await silent(two);
+      const links = await linksIn(one);
+      for (const link of [ofOne, ofTwo, await fragment(two)]) assert.ok(links.includes(link), `${link} is lost`);
+      assert.equal(await stations(one).count(), 2);
+      assert.equal(await stations(two).count(), 2, 'the list does not follow the other tab');
+    });
+  });
+  await context.close();
+});
+
+test('a tab that slept while another one changed its station does not write over it', async () => {
+  const context = await newContext();
+  // As in a phone's background: no word of the other tab arrives.
+  const deaf = () => addEventListener('storage', (event) => event.stopImmediatePropagation(), true);
+  await withPage({ context, before: deaf }, async (one) => {
+    await change(one, 0.7);
+    await withPage({ context }, async (two) => {
+      await change(two, 0.3);
+      const ofTwo = await fragment(two);
+      await change(one, 0.9);
+      await told(one, /changed in another tab too/);
+      const links = await linksIn(one);
+      assert.ok(links.includes(ofTwo) && links.includes(await fragment(one)));
+    });
+  });
+  await context.close();
+});
+
+test('a link in a new tab is a station of its own; the one before is one tap away', async () => {
+  let link;
+  let theirs;
+  await withPage({}, async (page) => {
+    await change(page, 0.2);
+    link = await fragment(page);
+    theirs = await config(page);
+  });
+  const context = await newContext();
+  await withPage({ context }, async (page) => {
+    await change(page, 0.8);
+    await name(page, 'Back porch');
+  });
+  await withPage({ context, fragment: link }, async (page) => {
+    assert.equal(await fragment(page), link);
+    await told(page, /Yours is kept: Back porch/);
+    await settle(page);
+    await keepPicture(page, 'link-beside-kept');
+    await page.getByRole('button', { name: 'Show it' }).click();
+    await settle(page);
+    assert.equal((await config(page)).title, 'Back porch');
+    // And back to the link's own, both ways.
+    await page.goBack();
+    await settle(page);
+    assert.equal(await fragment(page), link);
+    assert.deepEqual(await config(page), theirs);
+    await page.goForward();
+    await settle(page);
+    assert.equal((await config(page)).title, 'Back porch');
+    assert.equal(await stations(page).count(), 2);
+  });
+  // Opened again, it is known, and nothing is asked.
+  await withPage({ context, fragment: link }, async (page) => {
+    await silent(page);
+    assert.equal(await stations(page).count(), 2);
+  });
+  await context.close();
+});
+
+test('a link pasted under Share: what was there stays, by one tap, by Back and by undo', async () => {
+  let link;
+  await withPage({}, async (page) => {
+    await change(page, 0.2);
+    link = await fragment(page);
+  });
+  for (const device of [phone, devices.desktop]) {
+    for (const way of ['tap', 'back', 'undo']) {
+      await withPage({ device }, async (page) => {
+        const input = page.locator('[data-path="title"] input');
+        await openSheet(page, 'share');
+        await input.fill('Back porch');
+        await input.press('Enter');
+        await settle(page);
+        const before = await config(page);
+        await page.locator('#paste-text').fill(`${world.url}#${link}`);
+        await page.locator('#open-link button').click();
+        await settle(page);
+        assert.equal(await fragment(page), link);
+        await told(page, /you had before is kept/);
+        if (device === phone) assert.ok(!await page.locator('#document').isVisible(), 'the sheet hides the station that was opened');
+        if (way === 'tap') await page.getByRole('button', { name: 'Back to it' }).click();
+        if (way === 'back') await page.goBack();
+        if (way === 'undo') await page.keyboard.press('Control+z');
+        await settle(page);
+        await keptSoon(page);
+        assert.deepEqual(await config(page), before, way);
+        const links = await linksIn(page);
+        assert.ok(links.includes(link) && links.includes(await fragment(page)), `${way}: one of the two is lost`);
+        await openSheet(page, 'share');
+        const names = await stations(page).locator('strong').allTextContents();
+        assert.equal(names.length, 2, `${way}: ${names}`);
+        assert.match(await stations(page).filter({ hasText: 'is on the screen' }).textContent(), /Back porch/);
+      });
+    }
+  }
+});
+
+test('a damaged link pasted under Share says so and changes nothing', async () => {
+  await withPage({}, async (page) => {
+    await change(page, 0.7);
+    const before = await config(page);
+    await openSheet(page, 'share');
+    for (const text of ['Anonsense', 'https://example.org/', `${await fragment(page)}x`, 'a']) {
+      await page.locator('#paste-text').fill(text);
+      await page.locator('#open-link button').click();
+      assert.match(await page.locator('#paste-error').textContent(), /damaged|cannot be opened/, text);
+      assert.deepEqual(await config(page), before);
+    }
+    assert.equal(await stations(page).count(), 1);
+    await page.locator('#close').click();
+    await page.locator('#document').waitFor({ state: 'hidden' });
+  });
+});
+
+test('stations are named, opened, renamed and deleted, and a deleted one comes back', async () => {
+  const context = await newContext(devices.tallPhone);
+  await withPage({ context }, async (page) => {
+    await name(page, 'Back porch');
+    const porch = await config(page);
+    await page.getByRole('button', { name: 'Start with the example' }).click();
+    await change(page, 0.2);
+    const yard = await config(page);
+    await openSheet(page, 'share');
+    const row = (text) => stations(page).filter({ hasText: text });
+    assert.equal(await stations(page).count(), 2);
+    await row('Back porch').scrollIntoViewIfNeeded();
+    await keepPicture(page, 'stations-kept');
+
+    // Another one than that on the screen is renamed; its link carries the name.
+    await page.getByRole('button', { name: 'Rename: Back porch' }).click();
+    const typed = row('Name of this station').locator('input:visible');
+    assert.equal(await typed.inputValue(), 'Back porch');
+    assert.ok(await typed.evaluate((input) => input === document.activeElement));
+    await typed.fill('x'.repeat(81));
+    await page.getByRole('button', { name: 'Save name' }).click();
+    assert.match(await page.locator('.stations .error:visible').textContent(), /80/);
+    await typed.fill('Side porch <b>');
+    await keepPicture(page, 'station-naming');
+    await typed.press('Enter');
+    assert.deepEqual(await config(page), yard, 'renaming another one changed the present one');
+    await page.getByRole('button', { name: 'Open: Side porch <b>' }).click();
+    await settle(page);
+    assert.deepEqual(await config(page), { ...porch, title: 'Side porch <b>' });
+
+    // The one on the screen is named in the list too.
+    await openSheet(page, 'share');
+    await page.getByRole('button', { name: 'Rename: Side porch <b>' }).click();
+    await page.locator('.stations input:visible').fill('');
+    await page.getByRole('button', { name: 'Save name' }).click();
+    await settle(page);
+    await keptSoon(page);
+    assert.equal((await config(page)).title, undefined);
+
+    const other = stations(page).filter({ hasNotText: 'is on the screen' });
+    await other.getByRole('button', { name: /^Delete/ }).click();
+    assert.equal(await stations(page).count(), 1);
+    assert.equal((await linksIn(page)).includes(await fragment(page)), true);
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    assert.equal(await stations(page).count(), 2);
+    await other.getByRole('button', { name: /^Open/ }).click();
+    await settle(page);
+    assert.deepEqual(await config(page), yard);
+  });
+  await context.close();
+});
+
+test('the list keeps every station with a name, and twenty without', async () => {
+  const context = await newContext();
+  await withPage({ context }, async (page) => {
+    await name(page, 'Named');
+    await page.locator('#close').click();
+    await page.locator('#document').waitFor({ state: 'hidden' });
+    const links = await page.evaluate(() => {
+      const text = (value) => globalThis.Module.UTF8ToString(value);
+      return text(globalThis.Module._hs_link());
+    });
+    // As if older visits had left them.
+    await page.evaluate((link) => {
+      const [key] = Object.keys(localStorage).filter((one) => one.startsWith('hearthsight:station:'));
+      const sum = (given) => {
+        let hash = 0x811c9dc5;
+        for (let i = 0; i < given.length; ++i) hash = Math.imul(hash ^ given.charCodeAt(i), 0x01000193);
+        return (hash >>> 0).toString(36);
+      };
+      for (let i = 0; i < 25; ++i) {
+        const head = `${1500000000000 + i} 1 old`;
+        const rest = `= =Old${i} ${link}`;
+        localStorage.setItem(`hearthsight:station:old${i}:a`, `${head} ${sum(`${head} ${rest}`)} ${rest}`);
+      }
+      return key;
+    }, links);
+    await change(page, 0.3);
+    await openSheet(page, 'share');
+    const names = await stations(page).locator('strong').allTextContents();
+    assert.equal(names.filter((text) => text === 'Named').length, 1);
+    assert.deepEqual(names.filter((text) => text.startsWith('Old')), Array.from({ length: 20 }, (none, i) => `Old${24 - i}`));
+  });
+  await context.close();
+});
+
+test('loaded again with a sheet open, the sheet is there, Back closes it, and no change is lost', async () => {
+  await withPage({}, async (page) => {
+    await settle(page);
+    await name(page, 'Back porch');
+    await page.reload();
+    await page.waitForFunction(() => performance.getEntriesByName('hearthsight:ready').length > 0 && !document.getElementById('panels').hidden);
+    assert.ok(await page.locator('#panel-share').isVisible());
+    await page.goBack();
+    await page.locator('#document').waitFor({ state: 'hidden' });
+    await settle(page);
+    assert.equal((await config(page)).title, 'Back porch');
+    await withPage({ fragment: await fragment(page) }, async (other) => assert.equal((await config(other)).title, 'Back porch'));
+  });
+});

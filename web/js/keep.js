@@ -1,0 +1,170 @@
+// Keeps the station on the screen: each change a moment after it, and all of it when the page is
+// left. Each tab keeps a station of its own; where two tabs have the same one, the second to change
+// it goes on with a copy. Opening another station never touches the one before.
+
+import { shelf } from './shelf.js';
+
+const restMs = 400;
+const ownStation = 'hearthsight:station';  // of this tab, so that loading the page again finds it
+
+const told = {
+  forbidden: 'This browser keeps nothing for this page: copy the link, which holds the whole station, before you leave.',
+  full: 'There is no room left on this device: the link still holds the station, so copy it, or delete a kept station under Share.',
+  cleared: 'What this page had kept on this device was cleared: this station is kept again, any other is only in the links you have.',
+  twice: 'This station was changed in another tab too: both are kept, and what you see here goes on as a copy.',
+};
+
+// "Ana, Ben": how a station without a title is told from another.
+const namesOf = (config) => (config.cooks || []).map(({ name }) => name).filter(Boolean).join(', ');
+
+// `opened`: the link that the page opened with. `host`: tell(text), listChanged().
+export function makeKeep(engine, opened, host) {
+  const tab = shelf.newId();
+  const example = engine.example();
+  let here = null;   // id, change and tab as last seen on the shelf (change 0: not there), link as last seen on the screen
+  let left = null;   // the station that the last opening left
+  let timer = 0;
+  let trouble = '';
+
+  const tellOnce = (kind) => {
+    if (trouble !== kind) host.tell(told[kind]);
+    trouble = kind;
+  };
+
+  // What is read where the storage may be switched off.
+  const safely = (body, otherwise) => {
+    try {
+      return body();
+    } catch {
+      return otherwise;
+    }
+  };
+  // What is written where there may also be no room; only then is it told.
+  const put = (body) => {
+    try {
+      body();
+      trouble = '';
+    } catch (error) {
+      tellOnce(/quota/i.test(error.name) ? 'full' : 'forbidden');
+    }
+    host.listChanged();
+  };
+
+  const fresh = (link) => ({ id: shelf.newId(), change: 0, tab, link });
+
+  // What is on the shelf under this tab's id was written by another tab.
+  const isForeign = (found) => found && (found.change !== here.change || found.tab !== here.tab);
+
+  const claim = () => safely(() => sessionStorage.setItem(ownStation, here.id));
+
+  function write() {
+    clearTimeout(timer);
+    timer = 0;
+    put(() => {
+      const link = engine.link();
+      let found = shelf.find(here.id);
+      if (isForeign(found)) {
+        here = fresh(link);
+        found = null;
+        host.tell(told.twice);
+      } else if (!found && here.change > 0 && shelf.cleared()) {
+        host.tell(told.cleared);
+      }
+      here.link = link;
+      if (found?.link === link) return;
+      const config = engine.config();
+      // The example's own title is nobody's name for a station.
+      const title = config.title === example.title ? '' : config.title || '';
+      shelf.put({ id: here.id, change: here.change + 1, tab, title, people: namesOf(config), link });
+      here.change += 1;
+      here.tab = tab;
+      claim();
+    });
+  }
+
+  // Finds the station on the screen among the kept ones; a new one is kept from now on, but not the
+  // example, which everyone has. True: it was there.
+  function settle(link, wanted) {
+    const found = safely(() => {
+      const same = shelf.all().filter((one) => one.link === link);
+      return same.find(({ id }) => id === wanted) || same[0];
+    }, null);
+    here = found ? { id: found.id, change: found.change, tab: found.tab, link } : fresh(link);
+    if (found) claim(); else if (link !== example.link) write();
+    return Boolean(found);
+  }
+
+  const wasKept = settle(opened, safely(() => sessionStorage.getItem(ownStation), null));
+
+  const flush = () => {
+    if (timer) write();
+  };
+  addEventListener('pagehide', flush);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') flush();
+  });
+  addEventListener('storage', (event) => {
+    const id = shelf.changedBy(event);
+    if (id === null) return;
+    // The shelf has this tab's station in another form now: what is here becomes a copy at once.
+    if (id === here.id && safely(() => isForeign(shelf.find(id)) && shelf.find(id).link !== engine.link(), false)) write();
+    host.listChanged();
+  });
+
+  return {
+    flush,
+    example: example.link,
+    // The one that this device kept last, where the page has opened with another; or undefined.
+    before: () => (wasKept ? undefined
+      : safely(() => shelf.all().find(({ id }) => id !== here.id), undefined)),
+    isHere: (id) => id === here.id,
+    list: () => safely(() => shelf.all(), []),
+
+    // The station on the screen may be another one.
+    changed() {
+      const link = engine.link();
+      if (link === here.link) return;
+      // Undo leads back over an opening, and redo forth again.
+      if (left && link === left.link) {
+        clearTimeout(timer);
+        timer = 0;
+        [here, left] = [left, here];
+        claim();
+        host.listChanged();
+        return;
+      }
+      here.link = link;
+      if (!timer) timer = setTimeout(write, restMs);
+    },
+
+    // Runs `open`, which shows another station and returns the problems that kept it from that.
+    // `id`: which of the kept ones it is. True: there is another one on the screen.
+    opening(open, id) {
+      flush();
+      const before = { ...here, link: engine.link() };
+      const problems = open();
+      const opened = problems.length === 0 && engine.link() !== before.link;
+      if (opened) {
+        left = before;
+        settle(engine.link(), id);
+        host.listChanged();
+      }
+      return { problems, opened, back: opened && before.change > 0 ? before : null };
+    },
+
+    // Gives a kept station another title; the problems, if any.
+    retitle(record, title) {
+      const link = engine.retitled(record.link, title);
+      if (Array.isArray(link)) return link;
+      put(() => shelf.put({ ...record, time: Date.now(), change: record.change + 1, tab, title, link }));
+      return [];
+    },
+    remove(id) {
+      put(() => shelf.remove(id));
+    },
+    // Brings back what `remove` took.
+    restore(record) {
+      put(() => shelf.put(record));
+    },
+  };
+}
