@@ -15,4 +15,5 @@ import './cases/scene.mjs';
 import './cases/lamp.mjs';
 import './cases/reasons.mjs';
 import './cases/keep.mjs';
+import './cases/files.mjs';
 import './cases/gallery.mjs';

@@ -6,6 +6,7 @@ import { el, setHidden } from './dom.js';
 import { makeDrawings } from './drawings.js';
 import { makeForms } from './forms.js';
 import { makeKeep } from './keep.js';
+import { listenToPaper } from './paper.js';
 import { openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
 import { makeStations, nameOf } from './stations.js';
@@ -117,6 +118,8 @@ export function makeDocument(program, host) {
     setUnits: host.setUnits,
     units: host.units,
   });
+  share.heedDrops(tell);
+  listenToPaper(engine);
 
   const shelfPlace = el('section', { id: 'kept' });
   find('share-fields').after(shelfPlace);

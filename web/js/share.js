@@ -2,20 +2,25 @@
 // this device alone, its units.
 
 import { refusal } from './address.js';
-import { setText } from './dom.js';
+import { el, setHidden, setText } from './dom.js';
+import { fileOf, listenToDrops, listenToPicker, openFile, opened, saveFile } from './files.js';
 
 const find = (id) => document.getElementById(id);
-// A station is a few hundred bytes; a larger file is something else, and is not read at all.
-const largestFile = 1 << 20;
 const copied = 'Copied.';
+// Longer ones are cut by some chat programs; what is larger goes as a file.
+const longestLink = 500;
+const tooLong = `This station is too large for a link that every chat program carries (more than ${longestLink} characters). Send it as a file.`;
 
 // The address with the present link, whatever the address bar shows at this moment.
 const fullLink = (engine) => `${location.href.split('#')[0]}#${engine.link()}`;
 
+const fitsLink = (engine) => engine.link().length <= longestLink;
+
 export function makeShare(engine, { openLink, openJson, setUnits, units }) {
   const text = find('link-text');
   const say = (words) => setText(find('copy-state'), words);
-  const sayOfPaper = (words) => setText(find('paper-state'), words);
+  const size = el('p');
+  find('copy-state').before(size);
 
   // For browsers and pages that may not write the clipboard: the link, ready to be copied by hand.
   const offer = () => {
@@ -32,11 +37,14 @@ export function makeShare(engine, { openLink, openJson, setUnits, units }) {
     }
   });
 
+  // What the phone's share sheet takes: the link, or the file where the link would be cut.
+  const parcel = () => (fitsLink(engine) ? { title: 'Hearthsight station', url: fullLink(engine) }
+    : { title: 'Hearthsight station', files: [fileOf(engine)] });
+  const send = find('send-link');
   if (navigator.share) {
-    find('send-link').hidden = false;
-    find('send-link').addEventListener('click', async () => {
+    send.addEventListener('click', async () => {
       try {
-        await navigator.share({ title: 'Hearthsight station', url: fullLink(engine) });
+        await navigator.share(parcel());
       } catch (error) {
         if (error.name !== 'AbortError') offer();
       }
@@ -53,63 +61,29 @@ export function makeShare(engine, { openLink, openJson, setUnits, units }) {
     if (problems.length === 0) find('paste-text').value = '';
   });
 
-  // Some browsers read it only after this turn.
-  const placeOf = (text, type) => {
-    const place = URL.createObjectURL(new Blob([text], { type }));
-    setTimeout(() => URL.revokeObjectURL(place), 60000);
-    return place;
-  };
-  const save = (text, type, name) => {
-    const anchor = document.createElement('a');
-    anchor.href = placeOf(text, type);
-    anchor.download = name;
-    anchor.click();
-  };
-  find('save-file').addEventListener('click', () => {
-    save(engine.configText(), 'application/json', 'hearthsight-station.json');
-  });
-
-  // The sheet opens in its own tab, under this page's policy, so its looks are links to our own
-  // files; what is saved has them inside.
-  const theme = document.querySelector('link[href$="theme.css"]').href;
-  const looks = [theme, new URL('report.css', theme).href];
-  find('open-safety').addEventListener('click', () => {
-    const style = looks.map((url) => `<link rel="stylesheet" href="${url.replaceAll('&', '&amp;')}"/>`).join('\n');
-    if (!window.open(placeOf(engine.safetyHtml(style), 'text/html'), '_blank')) {
-      sayOfPaper('This browser opens no second page: save the whole report instead.');
-    }
-  });
-  find('save-report').addEventListener('click', async () => {
-    try {
-      const styles = await Promise.all(looks.map(async (url) => {
-        const answer = await fetch(url);
-        if (!answer.ok) throw new Error(url);
-        return answer.text();
-      }));
-      save(engine.reportHtml(`<style>\n${styles.join('')}</style>\n`), 'text/html', 'hearthsight-report.html');
-    } catch {
-      sayOfPaper('The report needs the network once: try again when there is some.');
-    }
-  });
-  find('open-file').addEventListener('change', async (event) => {
-    const [file] = event.target.files;
-    event.target.value = '';
-    if (!file) return;
-    if (file.size > largestFile) {
-      say('That file is too large to be a station.');
-      return;
-    }
-    const problems = openJson(await file.text());
-    say(problems.length === 0 ? 'Opened.' : problems.map(({ message }) => message).join(' '));
-  });
+  find('save-file').addEventListener('click', () => saveFile(engine));
+  const take = async (file) => say(await openFile(file, openJson) || opened);
+  listenToPicker(take);
 
   for (const radio of document.querySelectorAll('input[name="units"]')) {
     radio.addEventListener('change', () => setUnits(radio.value));
   }
 
   return {
+    // `tell(text)`: a drop lands anywhere, so what is wrong with it is said above everything.
+    heedDrops: (tell) => listenToDrops({
+      async take(file) {
+        const refused = await openFile(file, openJson);
+        if (refused) tell(refused);
+      },
+      refuse: tell,
+    }),
     update() {
       for (const radio of document.querySelectorAll('input[name="units"]')) radio.checked = radio.value === units();
+      const fits = fitsLink(engine);
+      setHidden(send, !navigator.share || !(fits || navigator.canShare?.(parcel())));
+      setText(send, fits ? 'Send link' : 'Send file');
+      setText(size, fits ? '' : tooLong);
       const link = fullLink(engine);
       if (text.value !== link) {
         text.value = link;
