@@ -31,6 +31,12 @@ add_library(json INTERFACE)
 target_include_directories(json SYSTEM INTERFACE "${json_SOURCE_DIR}/single_include")
 target_compile_definitions(json INTERFACE JSON_NOEXCEPTION JSON_USE_IMPLICIT_CONVERSIONS=0)
 
+# The C form: it allocates nothing and throws nothing.
+add_library(qrcodegen STATIC EXCLUDE_FROM_ALL "${qrcodegen_SOURCE_DIR}/c/qrcodegen.c")
+target_include_directories(qrcodegen SYSTEM PUBLIC "${qrcodegen_SOURCE_DIR}/c")
+target_compile_definitions(qrcodegen PRIVATE NDEBUG)
+target_compile_options(qrcodegen PRIVATE $<IF:$<BOOL:${EMSCRIPTEN}>,-Oz,-O2>)
+
 # Compiled once, without the sanitizers: they would add over a minute and check nothing of ours.
 add_library(catch2 STATIC EXCLUDE_FROM_ALL "${catch2_SOURCE_DIR}/extras/catch_amalgamated.cpp")
 target_include_directories(catch2 SYSTEM PUBLIC "${catch2_SOURCE_DIR}/extras")

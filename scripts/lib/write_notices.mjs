@@ -63,17 +63,13 @@ const parts = [
   ['Dear ImGui', 'draws the picture', read(path.join(options.imgui, 'LICENSE.txt'), 'Dear ImGui')],
   ['stb_rect_pack, stb_textedit, stb_truetype', 'parts of Dear ImGui; used under the MIT licence',
     [...new Set(stb)].join('\n')],
+  ['QR Code generator library', 'makes the square that a camera reads',
+    section(read(path.join(options.qrcodegen, 'c/qrcodegen.c'), 'the QR Code generator'),
+      /Copyright \(c\)/, /\*\//, 'the QR Code generator').replace(/^ \* ?/gm, '')],
   ['Emscripten', 'the runtime script and its system libraries; used under the MIT licence', emscripten()],
   ['musl', 'the C library inside Emscripten', musl()],
   ['DejaVu Sans, DejaVu Sans Bold', 'the lettering, cut down to the characters in use', font()],
 ];
-
-// Listed only in a page that links it.
-if (options.qrcodegen) {
-  parts.push(['QR Code generator library', 'draws the code of the link',
-    section(read(path.join(options.qrcodegen, 'cpp/qrcodegen.hpp'), 'the QR Code generator'),
-      /Copyright \(c\)/, /\*\//, 'the QR Code generator').replace(/^ \* ?/gm, '')]);
-}
 
 for (const [name, , text] of parts) {
   if (text.trim().length < 200) fail(`the licence of ${name} is empty`);

@@ -16,4 +16,5 @@ import './cases/lamp.mjs';
 import './cases/reasons.mjs';
 import './cases/keep.mjs';
 import './cases/files.mjs';
+import './cases/square.mjs';
 import './cases/gallery.mjs';

@@ -17,6 +17,7 @@
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet_json.h"
 #include "engine/share/link.h"
+#include "engine/share/qr.h"
 #include "web/app/app.h"
 #include "web/desk/page_fields.h"
 #include "web/session/presets.h"
@@ -84,6 +85,10 @@ EMSCRIPTEN_KEEPALIVE const char* dk_retitled(const char* link, const char* title
       other.value(), *hs::config::find_field("title"), 0, title, hs::Unit::Mm);
   return answer(problems.empty() ? hs::json_string(hs::share::to_link(*other))
                                  : hs::web::problems_json(problems));
+}
+// The square that a camera reads, as SVG text; empty where the text is too long for one.
+EMSCRIPTEN_KEEPALIVE const char* dk_qr_svg(const char* text) {
+  return answer(hs::share::qr_svg(text));
 }
 
 }  // extern "C"

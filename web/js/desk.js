@@ -23,6 +23,8 @@ export function makeDesk(engine) {
     example: () => json('example_json'),  // { link, title }
     // The link under another title, or the problems.
     retitled: (link, title) => json('retitled', link, title),
+    // SVG text; '' where the text is too long for such a square.
+    square: (value) => text('qr_svg', value),
     // { title, description, svg }; `use`: 'sun' or 'dusk' to show, 'file' to save.
     drawing: (name, person, use) => json('drawing_json', name, person, uses[use]),
   };

@@ -1,5 +1,5 @@
-// Taking the station elsewhere: the link, the phone's own share sheet, a file; and what belongs to
-// this device alone, its units.
+// Taking the station elsewhere: the link, the square that a camera reads, the phone's own share
+// sheet, a file; and what belongs to this device alone, its units.
 
 import { refusal } from './address.js';
 import { el, setHidden, setText } from './dom.js';
@@ -7,6 +7,7 @@ import { fileOf, listenToDrops, listenToPicker, openFile, opened, saveFile } fro
 
 const find = (id) => document.getElementById(id);
 const copied = 'Copied.';
+const restMs = 250;
 // Longer ones are cut by some chat programs; what is larger goes as a file.
 const longestLink = 500;
 const tooLong = `This station is too large for a link that every chat program carries (more than ${longestLink} characters). Send it as a file.`;
@@ -16,11 +17,42 @@ const fullLink = (engine) => `${location.href.split('#')[0]}#${engine.link()}`;
 
 const fitsLink = (engine) => engine.link().length <= longestLink;
 
+// The link as a square, on the screen and on paper. Made only while it can be seen, and not for
+// every step of a drag.
+function makeSquare(engine) {
+  const image = el('img', { alt: 'The link of this station as a square of black and white for a phone\u2019s camera.' });
+  const figure = el('figure', { id: 'square', hidden: true }, image,
+    el('figcaption', { text: 'Point another phone\u2019s camera at this square: it opens this station there.' }));
+  let shown = '';
+  let seen = false;
+  let timer = 0;
+  const draw = () => {
+    const link = fitsLink(engine) ? fullLink(engine) : '';
+    if (link === shown) return;
+    shown = link;
+    const svg = link && engine.square(link);
+    setHidden(figure, !svg);
+    if (svg) image.src = `data:image/svg+xml,${encodeURIComponent(svg)}`;
+  };
+  addEventListener('beforeprint', draw);
+  return {
+    figure,
+    update() {
+      clearTimeout(timer);
+      const wasSeen = seen;
+      seen = figure.parentElement.offsetParent !== null;
+      // What has just appeared shows no link of before.
+      if (seen && wasSeen) timer = setTimeout(draw, restMs); else if (seen) draw();
+    },
+  };
+}
+
 export function makeShare(engine, { openLink, openJson, setUnits, units }) {
   const text = find('link-text');
   const say = (words) => setText(find('copy-state'), words);
+  const square = makeSquare(engine);
   const size = el('p');
-  find('copy-state').before(size);
+  find('copy-state').before(size, square.figure);
 
   // For browsers and pages that may not write the clipboard: the link, ready to be copied by hand.
   const offer = () => {
@@ -80,6 +112,7 @@ export function makeShare(engine, { openLink, openJson, setUnits, units }) {
     }),
     update() {
       for (const radio of document.querySelectorAll('input[name="units"]')) radio.checked = radio.value === units();
+      square.update();
       const fits = fitsLink(engine);
       setHidden(send, !navigator.share || !(fits || navigator.canShare?.(parcel())));
       setText(send, fits ? 'Send link' : 'Send file');

@@ -7,7 +7,7 @@ import test from 'node:test';
 import { large, openConfig } from '../support/large.mjs';
 import { devices, fragment, keepPicture, openSheet, phone, settle, snapshot, withPage } from '../support/page.mjs';
 
-test('a station too large for a link says so, and is sent as a file', async () => {
+test('a station too large for a link says so, has no square, and is sent as a file', async () => {
   const sharing = () => {
     navigator.canShare = ({ files }) => files?.length === 1;
     navigator.share = (data) => { globalThis.shared = data; return Promise.resolve(); };
@@ -19,6 +19,7 @@ test('a station too large for a link says so, and is sent as a file', async () =
     assert.ok((await fragment(page)).length > 500, 'the example of a large station is not large');
     await openSheet(page, 'share');
     assert.ok(await page.getByText('Send it as a file').isVisible());
+    assert.ok(!await page.locator('#square').isVisible());
     await keepPicture(page, 'too-large-for-a-link');
     await page.getByRole('button', { name: 'Send file' }).click();
     const file = await page.evaluate(async () => ({ name: globalThis.shared.files[0].name, type: globalThis.shared.files[0].type, text: await globalThis.shared.files[0].text() }));
