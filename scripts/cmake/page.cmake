@@ -108,7 +108,8 @@ function(hearthsight_page name program folder static_root)
             --program "$<TARGET_FILE:${program}>|${joined}" --notices "${HEARTHSIGHT_NOTICES}"
             "$<$<NOT:$<CONFIG:Debug>>:--compiler;${HEARTHSIGHT_LIB}/bin/closure-compiler>"
     DEPENDS ${program} "$<TARGET_FILE:${program}>" ${split} "${HEARTHSIGHT_LIB}/assemble_page.mjs"
-            "${HEARTHSIGHT_LIB}/bundle.mjs" "${HEARTHSIGHT_NOTICES}" "${list_file}" ${ARGN}
+            "${HEARTHSIGHT_LIB}/bundle.mjs" "${HEARTHSIGHT_LIB}/draw_icons.mjs"
+            "${HEARTHSIGHT_LIB}/worker_list.mjs" "${HEARTHSIGHT_NOTICES}" "${list_file}" ${ARGN}
     COMMENT "Assembling ${folder}" COMMAND_EXPAND_LISTS VERBATIM)
   add_custom_target(${name} DEPENDS "${folder}/index.html")
 endfunction()

@@ -8,6 +8,8 @@ import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { bundleModules, smallScript, smallStyle } from './bundle.mjs';
+import { drawIcon, icons } from './draw_icons.mjs';
+import { listedWorker, workerName } from './worker_list.mjs';
 
 const options = {};
 for (let i = 2; i < process.argv.length; i += 2) options[process.argv[i].slice(2)] = process.argv[i + 1];
@@ -41,7 +43,7 @@ if (options.compiler) {
     for (const name of ['main', 'document']) byName.get(`js/${name}.js`).text = texts.get(`${name}.js`);
     dropped = new Set(files.filter(({ file, text }) => parts.includes(file) && text === undefined).map(({ name }) => name));
   }
-  const ours = ({ file, text }) => file.startsWith(options.root + path.sep) && text === undefined;
+  const ours = ({ name, file, text }) => file.startsWith(options.root + path.sep) && text === undefined && name !== workerName;
   for (const entry of files.filter(ours)) {
     if (entry.name.endsWith('.css')) entry.text = smallStyle(readFileSync(entry.file, 'utf8'));
     if (entry.name.endsWith('.js')) entry.text = dropped.has(entry.name) ? '' : smallScript(options.compiler, entry.file);
@@ -76,11 +78,28 @@ for (const entry of rest) {
 }
 const wanted = new Set([folder, 'notices.txt']);
 copyFileSync(options.notices, path.join(options.out, 'notices.txt'));
-for (const { name, file } of top) {
+const drawing = files.find(({ name }) => name === 'icon.svg');
+if (drawing) {
+  wanted.add('icons');
+  mkdirSync(path.join(options.out, 'icons'), { recursive: true });
+  for (const [name, size] of icons) {
+    writeFileSync(path.join(options.out, 'icons', name), drawIcon(readFileSync(drawing.file, 'utf8'), size));
+  }
+}
+for (const { name, file } of top.filter((entry) => entry.name !== workerName)) {
   wanted.add(name.split('/')[0]);
   const target = path.join(options.out, name);
   mkdirSync(path.dirname(target), { recursive: true });
   writeFileSync(target, rewrite(readFileSync(file, 'utf8')));
+}
+// The worker last: it lists what is there.
+const template = top.find(({ name }) => name === workerName);
+if (template) {
+  const worker = path.join(options.out, workerName);
+  const isPart = (name) => wanted.has(name.split('/')[0]) && name !== workerName;
+  writeFileSync(worker, listedWorker(readFileSync(template.file, 'utf8'), options.out, isPart));
+  if (options.compiler) writeFileSync(worker, smallScript(options.compiler, worker));
+  wanted.add(workerName);
 }
 for (const name of readdirSync(options.out)) {
   if (!wanted.has(name)) rmSync(path.join(options.out, name), { recursive: true });

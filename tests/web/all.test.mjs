@@ -17,4 +17,5 @@ import './cases/reasons.mjs';
 import './cases/keep.mjs';
 import './cases/files.mjs';
 import './cases/square.mjs';
+import './cases/offline.mjs';
 import './cases/gallery.mjs';

@@ -6,6 +6,7 @@ import { el, setHidden } from './dom.js';
 import { makeDrawings } from './drawings.js';
 import { makeForms } from './forms.js';
 import { makeKeep } from './keep.js';
+import { workOffline } from './offline.js';
 import { listenToPaper } from './paper.js';
 import { openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
@@ -130,6 +131,7 @@ export function makeDocument(program, host) {
   });
   const before = host.byLink && keep.before();
   if (before) tell(`This link is a station of its own here. Yours is kept: ${nameOf(before)}.`, { ...backTo(before), label: 'Show it' });
+  workOffline(shelfPlace, { tell, leave: keep.flush });
 
   const drawings = makeDrawings(engine);
 

@@ -26,7 +26,8 @@ export const mainFields = ['oven.kind', 'station.oven_base_height_mm', 'view.sta
 // Opens the page, runs `body`, and fails when the page logged an error or broke its own policy.
 export async function withPage(options, body) {
   const { before, allowed = [], ...rest } = options;
-  const context = rest.context || await world.browser.newContext({ ...(rest.device || phone), ...rest.extra });
+  // Working offline has tests of its own (cases/offline.mjs); the others need no copy of the page.
+  const context = rest.context || await world.browser.newContext({ ...(rest.device || phone), serviceWorkers: 'block', ...rest.extra });
   await context.addInitScript(() => {
     globalThis.policyViolations = [];
     addEventListener('securitypolicyviolation', (event) => {
