@@ -28,9 +28,9 @@ inline constexpr Gates kDryDay = 1;    // no rain on site
 inline constexpr Gates kPaintDay = 2;  // engine/finish says so
 
 struct Task {
-  std::string key;   // "paint.coat_1": stays the same from plan to plan
-  std::string name;  // "first coat on doors"
-  std::vector<After> after;
+  std::string key{};   // "paint.coat_1": stays the same from plan to plan
+  std::string name{};  // "first coat on doors"
+  std::vector<After> after{};
   int work_min = 0, wait_min = 0;
   int who = 0;            // one person does one thing at a time; -1: nobody's hands (a delivery)
   bool unbroken = false;  // done in one go, within one day
