@@ -85,7 +85,7 @@ test('a link and a file open the station they hold', () => {
 
 test('what cannot be done ends with one clear line and no picture', () => {
   const file = path.join(folder, 'none.ppm');
-  const refused = [[['--nonsense'], /--help/], [['--size', '10x10'], /240 to 8000/], [['--picture'], /section, fit or scene/],
+  const refused = [[['--nonsense'], /--help/], [['--size', '10x10'], /240 to 8000/], [['--picture'], /give section, fit, scene or lamp/],
     [['--link', 'damaged'], /link/], [['--file', path.join(folder, 'missing.json')], /readable file/]];
   for (const [args, words] of refused) {
     const { status, stdout, stderr } = runWindow(display, [...args, '--screenshot', file]);
