@@ -96,7 +96,26 @@ export function makeKeep(engine, opened, host) {
 
   const wasKept = settle(opened, safely(() => sessionStorage.getItem(ownStation), null));
 
+  // The station on the screen may be another one.
+  function changed() {
+    const link = engine.link();
+    if (link === here.link) return;
+    // Undo leads back over an opening, and redo forth again.
+    if (left && link === left.link) {
+      clearTimeout(timer);
+      timer = 0;
+      [here, left] = [left, here];
+      claim();
+      host.listChanged();
+      return;
+    }
+    here.link = link;
+    if (!timer) timer = setTimeout(write, restMs);
+  }
+
+  // The document hears of a change a moment after the finger; who leaves at once has not waited for it.
   const flush = () => {
+    changed();
     if (timer) write();
   };
   addEventListener('pagehide', flush);
@@ -120,22 +139,7 @@ export function makeKeep(engine, opened, host) {
     isHere: (id) => id === here.id,
     list: () => safely(() => shelf.all(), []),
 
-    // The station on the screen may be another one.
-    changed() {
-      const link = engine.link();
-      if (link === here.link) return;
-      // Undo leads back over an opening, and redo forth again.
-      if (left && link === left.link) {
-        clearTimeout(timer);
-        timer = 0;
-        [here, left] = [left, here];
-        claim();
-        host.listChanged();
-        return;
-      }
-      here.link = link;
-      if (!timer) timer = setTimeout(write, restMs);
-    },
+    changed,
 
     // Runs `open`, which shows another station and returns the problems that kept it from that.
     // `id`: which of the kept ones it is. True: there is another one on the screen.
