@@ -21,8 +21,8 @@ inline std::string_view take_text(const char*& at) {
 
 // `Rows`: a constexpr std::array; `Texts`: its rows' members of type std::string_view, all of them.
 // No text may hold a zero.
-template <const auto& Rows, auto... Texts>
-class PackedTable {
+template <bool Later, const auto& Rows, auto... Texts>
+class TableOfTexts {
   static constexpr std::size_t kCount = Rows.size();
   using Row = std::remove_cvref_t<decltype(Rows[0])>;
 
@@ -33,8 +33,11 @@ class PackedTable {
   }
 
  private:
+  static constexpr std::string_view kMark = Later ? "texts that come later: 0000000" : "";
+  static constexpr std::size_t kHead = Later ? kMark.size() + 1 : 0;
+
   static constexpr std::size_t size_of_all() {
-    std::size_t size = 0;
+    std::size_t size = kHead;
     for (const Row& row : Rows) size += (((row.*Texts).size() + 1) + ...);
     return size;
   }
@@ -46,6 +49,13 @@ class PackedTable {
       for (const char c : text) all[at++] = c;
       ++at;
     };
+    if (Later) {
+      put(kMark);
+      // The size stands in the mark's noughts.
+      for (std::size_t rest = all.size(), i = kMark.size(); rest > 0; rest /= 10) {
+        all[--i] = static_cast<char>('0' + rest % 10);
+      }
+    }
     for (const Row& row : Rows) (put(row.*Texts), ...);
     return all;
   }
@@ -61,9 +71,15 @@ class PackedTable {
     static constexpr auto kRest = without_texts();
     std::array<Row, kCount> all = kRest;
     const char* at = kTexts.data();
+    if (Later) take_text(at);
     for (Row& row : all) ((row.*Texts = take_text(at)), ...);
     return all;
   }
 };
+
+template <const auto& Rows, auto... Texts>
+using PackedTable = TableOfTexts<false, Rows, Texts...>;
+template <const auto& Rows, auto... Texts>
+using LaterTable = TableOfTexts<true, Rows, Texts...>;
 
 }  // namespace hs

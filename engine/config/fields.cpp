@@ -480,7 +480,7 @@ constexpr bool tags_unique() {
 static_assert(tags_unique(), "two fields share a tag or a path");
 
 using Fields = PackedTable<kTable, &Field::path, &Field::label>;
-using Help = PackedTable<kHelp, &FieldHelp::question, &FieldHelp::measure, &FieldHelp::rules>;
+using Help = LaterTable<kHelp, &FieldHelp::question, &FieldHelp::measure, &FieldHelp::rules>;
 constexpr List kLists[] = {{Group::Cook, "cooks", "cook", 1, kMaxCooks},
                            {Group::Point, "survey.points", "point", 0, kMaxPoints}};
 

@@ -91,8 +91,8 @@ constexpr bool holds(std::string_view list, std::string_view word) {
 
 using Rules = PackedTable<kRules, &Rule::id, &Rule::title, &Rule::source, &Rule::clause, &Rule::ok,
                           &Rule::warn, &Rule::fail, &Rule::unknown>;
-using Words = PackedTable<kWords, &RuleWords::measures, &RuleWords::against, &RuleWords::words,
-                          &RuleWords::inputs>;
+using Words = LaterTable<kWords, &RuleWords::measures, &RuleWords::against, &RuleWords::words,
+                         &RuleWords::inputs>;
 
 }  // namespace
 

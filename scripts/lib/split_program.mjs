@@ -2,7 +2,8 @@
 // what may come after the first picture. A list of names says where the second part begins; what
 // only it can reach follows by itself, so new code falls where it belongs. binaryen's wasm-split
 // does the cut. Code that the list says nothing ever calls is left out of both, and what it says has
-// nothing to do here does nothing. The same input gives the same two files.
+// nothing to do here does nothing. Texts with a mark (engine/base/packed_table.h) move too. The same
+// input gives the same two files.
 //
 // Input is linked with names (--profiling-funcs); neither output has any.
 import { execFileSync } from 'node:child_process';
@@ -77,7 +78,7 @@ function writeSize(value) {
 }
 
 // Sections follow each other after eight bytes: an id, a size, a body.
-const section = { remark: 0, types: 1, functions: 3, code: 10 };
+const section = { remark: 0, types: 1, functions: 3, code: 10, data: 11, dataCount: 12 };
 function sectionsOf(bytes) {
   const all = [];
   for (let at = 8; at < bytes.length;) {
@@ -136,6 +137,94 @@ function slimmed(bytes, replaced) {
   return Buffer.concat(parts);
 }
 
+// What the memory holds from the start: [{address, bytes}].
+function readAddress(bytes, at) {
+  let value = 0;
+  for (let shift = 0; ; shift += 7) {
+    value |= (bytes[at] & 127) << shift;
+    if (bytes[at++] < 128) return [shift < 25 && bytes[at - 1] & 64 ? value | (-1 << (shift + 7)) : value, at];
+  }
+}
+function writeAddress(value) {
+  const bytes = [];
+  for (let rest = value; ; rest >>= 7) {
+    const last = (rest >= -64 && rest < 64);
+    bytes.push((rest & 127) | (last ? 0 : 128));
+    if (last) return Buffer.from(bytes);
+  }
+}
+const constant = 0x41;
+const end = 0x0b;
+const readData = (body) => entries(body, (from, at) => {
+  if (from[at] !== 0 || from[at + 1] !== constant) throw new Error('data that does not stand at a fixed address');
+  const [address, afterAddress] = readAddress(from, at + 2);
+  const [size, start] = readSize(from, afterAddress + 1);
+  return [{ address, bytes: from.subarray(start, start + size) }, start + size];
+});
+const writeData = (data) => Buffer.concat([writeSize(data.length), ...data.flatMap(({ address, bytes }) => [
+  Buffer.from([0, constant]), writeAddress(address), Buffer.from([end]), writeSize(bytes.length), bytes])]);
+
+// Every text with a mark: where it stands, and its bytes.
+const mark = 'texts that come later: ';
+function textsThatComeLater(data) {
+  const found = [];
+  for (const { address, bytes } of data) {
+    for (let at = bytes.indexOf(mark); at >= 0; at = bytes.indexOf(mark, at + 1)) {
+      const size = Number(bytes.subarray(at + mark.length, at + mark.length + 7).toString('latin1'));
+      if (!(size > 0 && at + size <= bytes.length)) throw new Error(`the texts at ${address + at} have no sound size`);
+      found.push({ address: address + at, bytes: bytes.subarray(at, at + size) });
+    }
+  }
+  return found;
+}
+
+// A program with other data in its place; the data of one that has none comes last.
+function withData(program, data) {
+  const parts = [program.subarray(0, 8)];
+  const put = (id, body) => parts.push(Buffer.from([id]), writeSize(body.length), body);
+  let there = false;
+  for (const { id, body } of sectionsOf(program)) {
+    if (id === section.data) there = true;
+    put(id, id === section.data ? writeData(data) : id === section.dataCount ? writeSize(data.length) : body);
+  }
+  if (!there) put(section.data, writeData(data));
+  return Buffer.concat(parts);
+}
+
+// Takes marked texts out of the first part's data and puts them in the later part's.
+function moveTexts(firstFile, laterFile, wat, isFirst) {
+  const program = readFileSync(firstFile);
+  const data = readData(sectionsOf(program).find(({ id }) => id === section.data).body);
+  const texts = textsThatComeLater(data);
+  if (texts.length === 0) throw new Error('no texts are marked to come later');
+  // Where they begin is what a function must know to read them.
+  const begins = new Set(texts.map(({ address }) => String(address)));
+  let current = '';
+  for (const line of wat.split('\n')) {
+    const func = new RegExp(String.raw`^ \(func ${named}`).exec(line);
+    if (func) current = plain(func[1], func[2]);
+    for (const [, number] of line.matchAll(/(?:i32\.const |offset=)(\d+)/g)) {
+      if (begins.has(number) && isFirst(current)) throw new Error(`${current} reads texts that come later`);
+    }
+  }
+  const rest = data.flatMap(({ address, bytes }) => {
+    const kept = [];
+    let from = 0;
+    for (const text of texts) {
+      const at = text.address - address;
+      if (at < 0 || at >= bytes.length) continue;
+      kept.push({ address: address + from, bytes: bytes.subarray(from, at) });
+      from = at + text.bytes.length;
+    }
+    kept.push({ address: address + from, bytes: bytes.subarray(from) });
+    return kept.filter(({ bytes: own }) => own.length > 0);
+  });
+  const later = readFileSync(laterFile);
+  const own = sectionsOf(later).find(({ id }) => id === section.data);
+  writeFileSync(laterFile, withData(later, [...own ? readData(own.body) : [], ...texts]));
+  writeFileSync(firstFile, withData(program, rest));
+}
+
 // Without a list nothing moves, and the second file is a program without content.
 if (!options.list) {
   const whole = readFileSync(options.wasm);
@@ -155,7 +244,8 @@ try {
   const file = (name) => path.join(folder, name);
   const run = (program, ...rest) => execFileSync(program, rest, { stdio: ['ignore', 'ignore', 'inherit'] });
   run(options['wasm-dis'], options.wasm, '-o', file('named.wat'));
-  const program = readProgram(readFileSync(file('named.wat'), 'utf8'));
+  const wat = readFileSync(file('named.wat'), 'utf8');
+  const program = readProgram(wat);
   const all = [...program.functions.keys()];
   if (all.length === 0) throw new Error(`${options.wasm} has no names`);
   for (const pattern of [...notFirst, ...never, ...idle]) {
@@ -178,6 +268,7 @@ try {
   run(options['wasm-split'], file('plain.wasm'), '--enable-mutable-globals', `--split-funcs=@${file('later.txt')}`,
     '--import-namespace=first', '--placeholder-namespace=later', '--export-prefix=%',
     '-o1', options.first, '-o2', options.later);
+  moveTexts(options.first, options.later, wat, (name) => first.has(name));
   const part = (name) => (first.has(name) ? 'first' : called.has(name) ? 'later' : 'never');
   writeFileSync(options.report, all.map((name) => `${part(name)} ${name}\n`).join(''));
 } catch (error) {
