@@ -55,11 +55,13 @@ void draw_forbidden(Pen& p, const light::Setup& setup) {
   const heat::Mouth& mouth = p.e.mouth;
   const double across = std::abs(p.map.across_mm), text = p.view.text_mm;
   if (across < mouth.half_width_mm + heat::kHotZoneBeside_mm) {
+    // It has no top; its name stands above what is drawn of it.
+    const double top = p.box.top_mm - (p.view.names ? 1.4 * text : 0);
     const std::vector<Spot> zone =
-        rectangle(-heat::kHotZoneReach_mm, p.floor_mm + mouth.height_mm / 2, 0, p.box.top_mm);
+        rectangle(-heat::kHotZoneReach_mm, p.floor_mm + mouth.height_mm / 2, 0, top);
     p.d.hatch(Role::HeatLimit, zone);
     p.d.outline(Role::HeatLimit, zone, Weight::Normal, true);
-    p.name({-heat::kHotZoneReach_mm / 2, p.box.top_mm - 0.8 * text}, "hot: no lamp");
+    p.name({-heat::kHotZoneReach_mm / 2, p.box.top_mm - 0.7 * text}, "hot: no lamp");
   }
   const double play = light::kPeelPlay_mm + light::kHead_mm / 2;
   if (across < setup.peel_half_mm + play) {
@@ -67,8 +69,7 @@ void draw_forbidden(Pen& p, const light::Setup& setup) {
         rectangle(p.box.left_mm, p.floor_mm, 0, p.floor_mm + setup.peel_top_mm + play);
     p.d.hatch(Role::Peel, way);
     p.d.line(Role::Peel, way[3], way[2], Weight::Normal, true);
-    p.name({p.box.left_mm + 0.4 * text, p.floor_mm + 0.5 * (setup.peel_top_mm + play)},
-           "peel's way", Align::Left);
+    p.name({p.box.left_mm + 0.4 * text, p.floor_mm - 0.8 * text}, "peel's way", Align::Left);
   }
 }
 
@@ -119,7 +120,8 @@ void draw_reach(Pen& p, const light::Setup& setup) {
 
 void draw_eyes(Pen& p) {
   const sight::Disc& pizza = p.e.pizza;
-  for (const evaluate::CookResult& cook : p.e.cooks) {
+  for (std::size_t i = 0; i < p.e.cooks.size(); ++i) {
+    const evaluate::CookResult& cook = p.e.cooks[i];
     if (!cook.at_oven) continue;
     for (const sight::Eye* eye : {&cook.watching.eye, &cook.working.eye}) {
       const Spot at{-eye->distance_mm, p.floor_mm + eye->height_mm};
@@ -128,6 +130,15 @@ void draw_eyes(Pen& p) {
         p.d.line(Role::Sightline, at, {pizza.y_mm + edge, p.floor_mm}, Weight::Thin, working);
       }
       p.d.dot(Role::Eye, at, working ? 0.7 * kEyeDot_mm : kEyeDot_mm);
+    }
+    const sight::Eye& eye = cook.watching.eye;
+    const Spot beside{-eye.distance_mm - 1.5 * kEyeDot_mm, p.floor_mm + eye.height_mm};
+    // Only where its name has room.
+    const std::string& name = p.config.cooks[i].name;
+    constexpr double kPerLetter = 0.55;
+    const double room = beside.x_mm - p.box.left_mm;
+    if (static_cast<double>(name.size()) * kPerLetter * p.view.text_mm < room) {
+      p.name(beside, name, Align::Right);
     }
   }
 }

@@ -128,7 +128,7 @@ void draw_numbers(Ui& ui, const Layout& layout, const Station& station, const Vi
     const config::Mount other = right ? config::Mount::Left : config::Mount::Right;
     intents.push_back({Ask::Choose, "light.mount", static_cast<double>(other)});
   }
-  ValueSpec across = spec_of("light.head.across_mm", "Lamp sideways", head.x, -600, 600, view);
+  ValueSpec across = spec_of("light.head.across_mm", "Sideways", head.x, -600, 600, view);
   across.mark_mm = mark(best.x);
   if (std::abs(head.x) >= 1) across.text += head.x > 0 ? " right" : " left";
   head_control(ui, after(layout.height, wide), across, &Vec::x, 1, head, hold, intents);

@@ -52,11 +52,13 @@ void draw_head(const Ui& ui, ImVec2 at, bool held) {
   ui.draw->AddCircleFilled(at, 4, ui.colour(Tone::OnAccent), 16);
 }
 
+// What stands below the picture where no lamp is fixed yet.
+constexpr float kAsking = kTarget + kUnit + 50;
+
 void no_lamp(Ui& ui, const Rect& rect, Intents& intents) {
   const float wide = std::min(170.0F, (rect.w - 3 * kUnit) / 2);
   const float y = rect.bottom() - kTarget - kUnit;
   const float x = rect.middle_x() - wide - kUnit / 2;
-  ui.fill({rect.x, y - 46, rect.w, 42}, Tone::Card, 4);
   ui.paragraph({rect.x + kPad, y - 46, rect.w - 2 * kPad, 42}, kFixed, kText, 12, 2, Tone::Ink,
                false, Side::Centre);
   const auto side = [&](float left, std::string_view id, std::string_view label,
@@ -194,17 +196,19 @@ void LampPicture::draw(Ui& ui, const Rect& rect, const config::Config& config,
     return;
   }
   refresh(config, evaluation, dragging);
-  const Key key{revision, computed_, rect.w, rect.h};
-  if (!made_ || !(key == key_)) place(rect, config, evaluation);
+  const bool fixed = evaluation.light.lamp.has_value();
+  const Rect area{rect.x, rect.y, rect.w, rect.h - (fixed ? 0 : kAsking)};
+  const Key key{revision, computed_, area.w, area.h};
+  if (!made_ || !(key == key_)) place(area, config, evaluation);
   key_ = key;
   made_ = true;
-  ui.draw->PushClipRect(ImVec2(rect.x, rect.y), ImVec2(rect.right(), rect.bottom()), true);
+  ui.draw->PushClipRect(ImVec2(area.x, area.y), ImVec2(area.right(), area.bottom()), true);
   Projection to = to_;
-  to.x += rect.x;
-  to.y += rect.y;
+  to.x += area.x;
+  to.y += area.y;
   painter_.paint(ui, drawing_, to, text_);
   ui.draw->PopClipRect();
-  if (!evaluation.light.lamp) {
+  if (!fixed) {
     no_lamp(ui, rect, intents);
     return;
   }
