@@ -7,7 +7,9 @@
 #include <string>
 
 #include "catch_amalgamated.hpp"
+#include "nlohmann/json.hpp"
 #include "tests/support/read_config.h"
+#include "web/desk/reply_json.h"
 #include "web/session/presets.h"
 
 using namespace hs;
@@ -385,4 +387,144 @@ TEST_CASE("what is built comes with its part of the program, and follows the han
   const auto same = s.evaluation().build;
   s.set_field("title", "And another", Units::Inch);
   CHECK(s.evaluation().build == same);
+}
+
+TEST_CASE("who adds themselves is one step of undo, with what they gave", "[session][family]") {
+  Session s;
+  CHECK(s.add_person({"Mia", "5' 2\"", "", ""}, Units::Inch).empty());
+  REQUIRE(s.config().cooks.size() == 2);
+  CHECK(s.config().cooks[1].name == "Mia");
+  CHECK(s.config().cooks[1].stature_mm == 1574.8);
+  CHECK(s.evaluation().cooks.size() == 2);
+  s.undo();
+  CHECK(s.config() == config::Config{});
+  CHECK(s.add_person({"Mia", "1580", "1490", "980"}, Units::Millimetre).empty());
+  CHECK(s.config().cooks[1].eye_height_mm == 1490);
+  CHECK(s.config().cooks[1].elbow_height_mm == 980);
+}
+
+TEST_CASE("a height is read as people say it, in whatever unit", "[session][family]") {
+  const auto height_mm = [](std::string_view text, Units bare) {
+    Session s;
+    CHECK(s.add_person({"Mia", text, "", ""}, bare).empty());
+    return s.config().cooks.back().stature_mm;
+  };
+  // 1 in = 25.4 mm exactly.
+  for (const Units units : {Units::Inch, Units::Millimetre}) {
+    CHECK(height_mm("168", units) == 1680);
+    CHECK(height_mm("1.68", units) == 1680);
+    CHECK(height_mm("1,68", units) == 1680);
+    CHECK(height_mm(" 168 cm ", units) == 1680);
+    CHECK(height_mm("5' 6\"", units) == 1676.4);
+    CHECK(height_mm("5 ft 6 1/2 in", units) == 1689.1);
+  }
+  CHECK(height_mm("66", Units::Inch) == 1676.4);
+  CHECK(height_mm("1680", Units::Millimetre) == 1680);
+  CHECK(height_mm("90", Units::Inch) == 2286);
+  CHECK(height_mm("90", Units::Millimetre) == 900);
+}
+
+TEST_CASE("a measured eye level stands for the height", "[session][family]") {
+  Session s;
+  CHECK(s.add_person({"Mia", "", "1600", ""}, Units::Millimetre).empty());
+  // Eye to vertex is 100 to 125 mm for adults (ANSUR II, stature less eye height, sitting or
+  // standing), and 25 mm of shoe are in the eye level.
+  CHECK(s.config().cooks[1].stature_mm > 1600 - 25 + 95);
+  CHECK(s.config().cooks[1].stature_mm < 1600 - 25 + 130);
+  CHECK(s.config().cooks[1].eye_height_mm == 1600);
+}
+
+TEST_CASE("who adds themselves is told all that is missing or wrong, and nothing changes",
+          "[session][family]") {
+  Session s;
+  const auto path = [&s](const Session::Person& person) {
+    const auto problems = s.add_person(person, Units::Millimetre);
+    CHECK(s.config() == config::Config{});
+    return problems.empty() ? "" : problems.front().path;
+  };
+  CHECK(path({" ", "1700", "", ""}) == "cooks.1.name");
+  CHECK(path({"Mia", "", "", ""}) == "cooks.1.stature_mm");
+  CHECK(path({"Mia", "", "", "1000"}) == "cooks.1.stature_mm");
+  CHECK(path({"Mia", "17", "", ""}) == "cooks.1.stature_mm");
+  CHECK(path({"Mia", "", "2400", ""}) != "");
+  CHECK(path({"Cook 1", "1700", "", ""}) == "cooks.1.name");  // there is one
+  for (int i = 2; i <= 12; ++i) {
+    CHECK(s.add_person({"Mia " + std::to_string(i), "1700", "", ""}, Units::Millimetre).empty());
+  }
+  CHECK(s.add_person({"Tom", "1700", "", ""}, Units::Millimetre).front().path == "cooks");
+}
+
+TEST_CASE("a link that came back is taken in as it was decided", "[session][family]") {
+  Session ours, theirs;
+  CHECK(ours.add_person({"Ana", "1650", "", ""}, Units::Millimetre).empty());
+  CHECK(theirs.open_link(ours.link()).empty());
+  CHECK(theirs.add_person({"Mia", "1580", "", ""}, Units::Millimetre).empty());
+  CHECK(theirs.set_field("cooks.1.stature_mm", "1660", Units::Millimetre).empty());
+  CHECK(theirs.set_field("view.standoff_mm", "800", Units::Millimetre).empty());
+  const auto with = [&](std::string_view said) {
+    const auto next = web::merged_by_letters(ours.config(), theirs.config(), said);
+    REQUIRE(next.has_value());
+    return *next;
+  };
+  // Who is new, Ana's height, the distance.
+  const config::Config added = with("too");
+  REQUIRE(added.cooks.size() == 3);
+  CHECK(added.cooks[1].stature_mm == 1650);
+  CHECK(added.cooks[2].name == "Mia");
+  CHECK(added.view.standoff_mm == ours.config().view.standoff_mm);
+  const config::Config changed = with("ott");
+  CHECK(changed.cooks.size() == 2);
+  CHECK(changed.cooks[1].stature_mm == 1660);
+  CHECK(changed.view.standoff_mm == 800);
+  CHECK(with("obo").cooks.back().name == "Ana 2");
+  CHECK(with("") == ours.config());
+  CHECK(with("xyz") == ours.config());
+}
+
+TEST_CASE("what a link that came back asks is said in words, in the person's own units",
+          "[session][family]") {
+  Session ours, theirs;
+  CHECK(ours.add_person({"Ana", "1650", "", ""}, Units::Millimetre).empty());
+  CHECK(web::reply_json(ours.config(), ours.config(), Units::Millimetre) == "null");
+  CHECK(theirs.open_link(ours.link()).empty());
+  CHECK(theirs.remove_cook(0).empty());
+  CHECK(theirs.add_person({"Mia", "1580", "", ""}, Units::Millimetre).empty());
+  CHECK(theirs.set_field("view.standoff_mm", "800", Units::Millimetre).empty());
+  const auto json =
+      nlohmann::json::parse(web::reply_json(ours.config(), theirs.config(), Units::Millimetre));
+  REQUIRE(json["questions"].size() == 2);
+  CHECK(json["questions"][0]["kind"] == "new");
+  CHECK(json["questions"][0]["name"] == "Mia");
+  CHECK(json["questions"][0]["rows"][0]["there"] == "1580 mm");
+  CHECK(json["questions"][1]["kind"] == "station");
+  CHECK(json["questions"][1]["rows"][0]["here"] == "700 mm");
+  CHECK(json["questions"][1]["rows"][0]["there"] == "800 mm");
+  CHECK(json["stay"] == nlohmann::json::array({"Cook 1"}));
+  // Also a new cook whose height is the usual one says how tall they are.
+  CHECK(theirs.open_link(ours.link()).empty());
+  CHECK(theirs.add_person({"Tom", "1700", "", ""}, Units::Millimetre).empty());
+  const auto tom =
+      nlohmann::json::parse(web::reply_json(ours.config(), theirs.config(), Units::Millimetre));
+  CHECK(tom["questions"][0]["rows"][0]["there"] == "1700 mm");
+}
+
+TEST_CASE("three answers are a station of one's own, in one step of undo", "[session][family]") {
+  Session s;
+  CHECK(s.open_link(preset_link("demo")).empty());
+  const config::Config demo = s.config();
+  CHECK(s.start_own("6 ft 1 in", "5' 4\"", "masonry_dome_28", Units::Inch).empty());
+  REQUIRE(s.config().cooks.size() == 2);
+  CHECK(s.config().cooks[0].stature_mm == 1854.2);
+  CHECK(s.config().cooks[1].stature_mm == 1625.6);
+  CHECK(s.config().oven.kind == config::OvenKind::MasonryDome28);
+  // Nothing of the invented household is left in it.
+  CHECK_FALSE(s.config().site.railing_gap_mm.has_value());
+  CHECK(s.config().title.empty());
+  s.undo();
+  CHECK(s.config() == demo);
+  CHECK(s.start_own("1800", "", "other", Units::Millimetre).empty());
+  CHECK(s.config().cooks.size() == 1);
+  CHECK(s.start_own("", "1600", "other", Units::Millimetre).front().path == "cooks.0.stature_mm");
+  CHECK(s.start_own("1800", "16", "other", Units::Millimetre).front().path == "cooks.1.stature_mm");
+  CHECK(s.start_own("1800", "", "campfire", Units::Millimetre).front().path == "oven.kind");
 }

@@ -211,16 +211,15 @@ std::vector<Problem> Session::clear_fields(std::span<const std::string_view> pat
   return adopt(std::move(next));
 }
 
-std::vector<Problem> Session::load_oven(std::string_view kind) {
+std::vector<Problem> fit_oven(config::Config& next, std::string_view kind) {
   const std::string_view link = preset_link("ovens/" + std::string(kind));
-  config::Config next = config_;
   if (link.empty()) {
     if (kind != "other") {
       return refused("oven.kind", "one of the kinds that the page offers");
     }
     // No sizes of its own: the present ones stay, under another name.
     next.oven.kind = config::OvenKind::Other;
-    return adopt(std::move(next));
+    return {};
   }
   const Result<config::Config> preset = share::from_link(link);
   if (!preset) return preset.error();
@@ -237,6 +236,13 @@ std::vector<Problem> Session::load_oven(std::string_view kind) {
   if (next.station.arrangement == config::Arrangement::OneLevel) {
     next.station.counter_height_mm.reset();
   }
+  return {};
+}
+
+std::vector<Problem> Session::load_oven(std::string_view kind) {
+  config::Config next = config_;
+  std::vector<Problem> problems = fit_oven(next, kind);
+  if (!problems.empty()) return problems;
   return adopt(std::move(next));
 }
 

@@ -20,6 +20,9 @@ struct FieldNumber {
   double value = 0;
 };
 
+// Puts a preset oven of this kind, and what goes with it, into a station.
+std::vector<Problem> fit_oven(config::Config& next, std::string_view kind);
+
 class Session {
  public:
   Session();
@@ -47,6 +50,19 @@ class Session {
   std::vector<Problem> open_json(std::string_view text);
   std::vector<Problem> open_link(std::string_view text);
   std::vector<Problem> accept_trial();  // applies the cold trial's correction
+
+  // Of a household (web/session/household.cpp), each one step of undo.
+  // Someone who adds themselves: their name, and a height or a measured eye level from which the
+  // height is worked out; empty text where they gave none. A height is read as people say it: "168"
+  // and "1.68" are no millimetres.
+  struct Person {
+    std::string_view name, stature, eye, elbow;
+  };
+  std::vector<Problem> add_person(const Person& person, report::Units bare);
+  // A station of one's own from three answers: two body heights, of which the second may be empty,
+  // and a kind of oven.
+  std::vector<Problem> start_own(std::string_view tallest, std::string_view shortest,
+                                 std::string_view kind, report::Units bare);
   bool can_undo() const { return undo_at_ > 0; }
   bool can_redo() const { return undo_at_ + 1 < history_.size(); }
   void undo();
