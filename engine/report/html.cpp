@@ -24,6 +24,8 @@ std::pair<std::string_view, std::string_view> mark_of(Verdict verdict) {
 
 }  // namespace
 
+std::string_view verdict_word(Verdict verdict) { return mark_of(verdict).second; }
+
 void HtmlWriter::open(std::string_view tag, std::string_view attributes) {
   out_ += "<" + std::string(tag);
   if (!attributes.empty()) out_ += " " + std::string(attributes);

@@ -31,6 +31,8 @@ class HtmlWriter {
   std::vector<std::string> open_;
 };
 
+// "Good", "Watch", "Does not work", "Not known".
+std::string_view verdict_word(Verdict verdict);
 // "✓ Good": the verdict's shape and word; colour only repeats them.
 void put_verdict(HtmlWriter& out, Verdict verdict);
 void put_html_table(HtmlWriter& out, const Table& table);
