@@ -17,5 +17,6 @@ import './cases/reasons.mjs';
 import './cases/keep.mjs';
 import './cases/files.mjs';
 import './cases/square.mjs';
+import './cases/family.mjs';
 import './cases/offline.mjs';
 import './cases/gallery.mjs';

@@ -7,19 +7,26 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/base/json_writer.h"
+#include "engine/base/number_text.h"
 #include "engine/config/fields.h"
 #include "engine/config/setting.h"
+#include "engine/evaluate/build.h"
+#include "engine/report/compare.h"
 #include "engine/report/html_report.h"
 #include "engine/report/page_json.h"
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet_json.h"
+#include "engine/report/tilt_json.h"
 #include "engine/share/link.h"
 #include "engine/share/qr.h"
 #include "web/app/app.h"
 #include "web/desk/page_fields.h"
+#include "web/desk/readings.h"
+#include "web/desk/reply_json.h"
 #include "web/session/presets.h"
 #include "web/session/problems_json.h"
 
@@ -41,6 +48,33 @@ EMSCRIPTEN_KEEPALIVE const char* dk_open_json(const char* text) {
   return done(app().session.open_json(text));
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_accept_trial() { return done(app().session.accept_trial()); }
+EMSCRIPTEN_KEEPALIVE const char* dk_add_person(const char* name, const char* stature,
+                                               const char* eye, const char* elbow) {
+  return done(app().session.add_person({name, stature, eye, elbow}, app().view.units));
+}
+EMSCRIPTEN_KEEPALIVE const char* dk_start_own(const char* tallest, const char* shortest,
+                                              const char* kind) {
+  return done(app().session.start_own(tallest, shortest, kind, app().view.units));
+}
+// What the second link's station asks the first one's household; null where it is no reply to it,
+// or where one of them cannot be read.
+EMSCRIPTEN_KEEPALIVE const char* dk_reply_json(const char* ours, const char* theirs) {
+  const hs::Result<hs::config::Config> kept = hs::share::from_link(ours);
+  const hs::Result<hs::config::Config> sent = hs::share::from_link(theirs);
+  if (!sent || !kept) return answer("null");
+  return answer(hs::web::reply_json(*kept, *sent, app().view.units));
+}
+// The first link's station with what was said to that, a letter for each question: its link as JSON
+// text, or the problems. The station on the screen stays as it is.
+EMSCRIPTEN_KEEPALIVE const char* dk_merged(const char* ours, const char* theirs, const char* said) {
+  const hs::Result<hs::config::Config> kept = hs::share::from_link(ours);
+  if (!kept) return answer(hs::web::problems_json(kept.error()));
+  const hs::Result<hs::config::Config> sent = hs::share::from_link(theirs);
+  if (!sent) return answer(hs::web::problems_json(sent.error()));
+  const hs::Result<hs::config::Config> next = hs::web::merged_by_letters(*kept, *sent, said);
+  return answer(next ? hs::json_string(hs::share::to_link(*next))
+                     : hs::web::problems_json(next.error()));
+}
 
 EMSCRIPTEN_KEEPALIVE const char* dk_page_json() {
   const App& a = app();
@@ -85,6 +119,44 @@ EMSCRIPTEN_KEEPALIVE const char* dk_retitled(const char* link, const char* title
       other.value(), *hs::config::find_field("title"), 0, title, hs::Unit::Mm);
   return answer(problems.empty() ? hs::json_string(hs::share::to_link(*other))
                                  : hs::web::problems_json(problems));
+}
+// use: 0 sight, 1 fall, 2 eye. Readings as web/desk/readings.h takes them; `distance` may be empty.
+EMSCRIPTEN_KEEPALIVE const char* dk_tilt_json(int use, int cook, const char* first,
+                                              const char* second, const char* distance) {
+  const App& a = app();
+  const std::vector<hs::measure::Gravity> one = hs::web::readings(first);
+  const std::vector<hs::measure::Gravity> two = hs::web::readings(second);
+  const hs::Unit bare = a.view.units == hs::report::Units::Inch ? hs::Unit::Inch : hs::Unit::Mm;
+  return answer(hs::report::tilt_json(
+      a.session.config(), a.session.evaluation(),
+      {use == 2   ? hs::report::TiltUse::Eye
+       : use == 1 ? hs::report::TiltUse::Fall
+                  : hs::report::TiltUse::Sight,
+       static_cast<std::size_t>(cook), one, two, hs::parse_length_mm(distance, bare)},
+      a.view.units));
+}
+// Stations side by side: a line for each, its link, a space and its name. Those that cannot be read
+// are left out.
+EMSCRIPTEN_KEEPALIVE const char* dk_compare_json(const char* lines) {
+  struct One {
+    std::string name;
+    hs::config::Config config;
+    hs::evaluate::Evaluation evaluation;
+  };
+  std::vector<One> all;
+  for (std::string_view rest = lines; !rest.empty();) {
+    const std::string_view line = rest.substr(0, rest.find('\n'));
+    rest.remove_prefix(line.size() < rest.size() ? line.size() + 1 : line.size());
+    const std::size_t space = line.find(' ');
+    if (space == std::string_view::npos) continue;
+    const hs::Result<hs::config::Config> config = hs::share::from_link(line.substr(0, space));
+    if (!config) continue;
+    all.push_back(
+        {std::string(line.substr(space + 1)), *config, hs::evaluate::evaluate_all(*config)});
+  }
+  std::vector<hs::report::Compared> compared;
+  for (const One& one : all) compared.push_back({one.name, &one.config, &one.evaluation});
+  return answer(hs::report::compare_json(compared, app().view.units));
 }
 // The square that a camera reads, as SVG text; empty where the text is too long for one.
 EMSCRIPTEN_KEEPALIVE const char* dk_qr_svg(const char* text) {

@@ -4,7 +4,17 @@
 // Safari refuses more than about a hundred changes in half a minute.
 const leastGapMs = 300;
 
-export const fragment = () => location.hash.replace(/^#/, '');
+// An address may ask who opens it to add themselves: then this stands before the link.
+const asks = 'me.';
+export const invitation = (link) => asks + link;
+// From an address, or a link that someone pasted: the link alone.
+export const linkIn = (text) => {
+  const link = text.slice(text.indexOf('#') + 1).trim();
+  return link.startsWith(asks) ? link.slice(asks.length) : link;
+};
+export const isInvitation = (text) => text.slice(text.indexOf('#') + 1).trim().startsWith(asks);
+
+export const fragment = () => linkIn(location.hash);
 
 // What is wrong with a link, without the link itself, which says nothing to a person.
 export function refusal(problems) {

@@ -1,6 +1,7 @@
 // What the program's second part answers (web/desk/exports.cpp). Only the document asks for it, so it
 // comes with the document.
 
+const tilts = { sight: 0, fall: 1, eye: 2 };
 const uses = { sun: 0, dusk: 1, file: 2 };
 
 // `engine` is makeEngine's, once its desk may be asked.
@@ -15,6 +16,17 @@ export function makeDesk(engine) {
     removeCook: (index) => json('remove_cook', index),
     openJson: (value) => json('open_json', value),
     acceptTrial: () => json('accept_trial'),
+    // A station of one's own from two body heights and a kind of oven.
+    startOwn: (tallest, shortest, kind) => json('start_own', tallest, shortest, kind),
+    addPerson: (name, stature, eye, elbow) => json('add_person', name, stature, eye, elbow),
+    // What the second link asks the household of the first (web/desk/reply_json.h), or null; and the
+    // first link with what was said to that, or the problems.
+    reply: (ours, theirs) => json('reply_json', ours, theirs),
+    // `readings` as text, x y z of each; distance typed or ''.
+    tilt: (use, person, first, second, distance) => json('tilt_json', tilts[use], person, first, second, distance),
+    // A line for each station, its link, a space and its name: { tables, same }.
+    compare: (lines) => json('compare_json', lines),
+    merged: (ours, theirs, said) => json('merged', ours, theirs, said),
     page: () => json('page_json'),
     fields: () => json('fields_json'),
     // Whole documents; `style` is markup for their head.

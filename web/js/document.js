@@ -4,6 +4,7 @@
 import { makeDesk } from './desk.js';
 import { el, setHidden } from './dom.js';
 import { makeDrawings } from './drawings.js';
+import { answeredBy, makeFamily } from './family.js';
 import { makeForms } from './forms.js';
 import { makeKeep } from './keep.js';
 import { workOffline } from './offline.js';
@@ -37,7 +38,8 @@ function addStyle() {
 
 // `host`: units(), unitsAre(name) (told), setUnits(name) (chosen here), openSheet(name), afterChange(),
 // say(text), notice(text), step(open) as address.js has it; `opened`, the link that the
-// page opened with; `byLink`, whether that was the address's.
+// page opened with; `byLink`, whether that was the address's; `invited`, whether that asked who opens
+// it to add themselves.
 export function makeDocument(program, host) {
   const engine = makeDesk(program);
   let table = null;
@@ -98,23 +100,31 @@ export function makeDocument(program, host) {
 
   const tell = makeTell(host.notice);
   let stations = null;
-  const keep = makeKeep(engine, host.opened, { tell, listChanged: () => stations?.update() });
+  const example = engine.example();
+  const keep = makeKeep(engine, example, host.opened, {
+    tell, listChanged: () => stations?.update(), invited: host.invited,
+    passing: (link, records) => answeredBy(engine, link, records).length > 0,
+  });
   const backTo = (record) => ({ label: 'Back to it', action: () => openKept(record) });
 
+  const isKept = 'The station you had before is kept.';
+
   // Shows another station, as a step that Back takes back; the problems, if any.
-  function openOther(open, id) {
+  function openOther(open, id, invited = false) {
     let result = null;
     host.step(() => {
-      result = keep.opening(() => replace(open()), id);
+      result = keep.opening(() => replace(open()), id, invited);
       return result.opened;
     });
-    if (result.opened) tell(result.back ? 'The station you had before is kept.' : '', result.back ? backTo(result.back) : {});
-    return result.problems;
+    const { opened, isNew, back, problems } = result;
+    if (opened && !(isNew && family.greet(engine.link(), invited, back ? isKept : ''))) tell(back ? isKept : '', back ? backTo(back) : {});
+    return problems;
   }
   const openKept = ({ id, link }) => openOther(() => engine.openLink(link), id);
 
   const share = makeShare(engine, {
-    openLink: (text) => openOther(() => engine.openLink(text)),
+    openLink: (text, invited) => openOther(() => engine.openLink(text), undefined, invited),
+    openSheet: () => host.openSheet('share'),
     openJson: (text) => openOther(() => engine.openJson(text)),
     setUnits: host.setUnits,
     units: host.units,
@@ -126,11 +136,38 @@ export function makeDocument(program, host) {
   find('share-fields').after(shelfPlace);
   stations = makeStations(shelfPlace, keep, {
     open: openKept,
-    startNew: () => openOther(() => engine.openLink(keep.example)),
+    startNew: () => openOther(() => engine.openLink(example.link)),
     title: (text) => after(text === '' ? engine.clearField('title') : engine.setField('title', text)),
   });
+  const family = makeFamily(engine, {
+    tell,
+    change: (body) => {
+      const problems = after(body());
+      update();
+      return problems;
+    },
+    names: cooks,
+    look(index) {
+      actions.looking(index);
+      update();
+    },
+    reveal: (path) => forms.reveal(path),
+    openPeople: () => host.openSheet('people'),
+    kept: keep.list,
+    send(how) {
+      keep.hold();
+      return share.hand(how);
+    },
+    openMerged(record, link) {
+      openKept(record);
+      replace(engine.openLink(link));
+      keep.tookOver();
+    },
+  });
   const before = host.byLink && keep.before();
-  if (before) tell(`This link is a station of its own here. Yours is kept: ${nameOf(before)}.`, { ...backTo(before), label: 'Show it' });
+  const greeted = host.byLink && !keep.wasKept
+    && family.greet(host.opened, host.invited, before ? `Yours is kept: ${nameOf(before)}.` : '');
+  if (before && !greeted) tell(`This link is a station of its own here. Yours is kept: ${nameOf(before)}.`, { ...backTo(before), label: 'Show it' });
   workOffline(shelfPlace, { tell, leave: keep.flush });
 
   const drawings = makeDrawings(engine);
@@ -173,6 +210,7 @@ export function makeDocument(program, host) {
     person = Math.min(engine.person(), cooks().length - 1);
     showResults(page, { openRule, openField });
     drawings.update(page);
+    family.update(page);
     keep.changed();
     forms.update(table, person, forgetNext);
     forgetNext = false;
@@ -190,7 +228,12 @@ export function makeDocument(program, host) {
     openRule,
     tell,
     // From the address: the step in the history is there already.
-    openLink: (text) => keep.opening(() => replace(engine.openLink(text))).problems,
+    // Gives the problems; what the link asks is said a moment later, over what the host says.
+    openLink(text, invited) {
+      const { problems, isNew } = keep.opening(() => replace(engine.openLink(text)), undefined, invited);
+      if (isNew) setTimeout(() => family.greet(text, invited, ''));
+      return problems;
+    },
     replaced() { forgetNext = true; },
     // For tests where there is no canvas: the controls as they stand on the screen.
     items: () => forms.controls.filter(({ root }) => root.offsetParent !== null).map((control) => {

@@ -17,10 +17,10 @@ const told = {
 // "Ana, Ben": how a station without a title is told from another.
 const namesOf = (config) => (config.cooks || []).map(({ name }) => name).filter(Boolean).join(', ');
 
-// `opened`: the link that the page opened with. `host`: tell(text), listChanged().
-export function makeKeep(engine, opened, host) {
+// `example`: { link, title }; `opened`: the link that the page opened with. `host`: tell(text), listChanged(), passing(link,
+// records): whether this link, new here, is only to be looked at before something in it changes.
+export function makeKeep(engine, example, opened, host) {
   const tab = shelf.newId();
-  const example = engine.example();
   let here = null;   // id, change and tab as last seen on the shelf (change 0: not there), link as last seen on the screen
   let left = null;   // the station that the last opening left
   let timer = 0;
@@ -84,17 +84,16 @@ export function makeKeep(engine, opened, host) {
 
   // Finds the station on the screen among the kept ones; a new one is kept from now on, but not the
   // example, which everyone has. True: it was there.
-  function settle(link, wanted) {
-    const found = safely(() => {
-      const same = shelf.all().filter((one) => one.link === link);
-      return same.find(({ id }) => id === wanted) || same[0];
-    }, null);
+  function settle(link, wanted, invited) {
+    const records = safely(() => shelf.all(), []);
+    const same = records.filter((one) => one.link === link);
+    const found = same.find(({ id }) => id === wanted) || same[0];
     here = found ? { id: found.id, change: found.change, tab: found.tab, link } : fresh(link);
-    if (found) claim(); else if (link !== example.link) write();
+    if (found) claim(); else if (link !== example.link && (invited || !host.passing(link, records))) write();
     return Boolean(found);
   }
 
-  const wasKept = settle(opened, safely(() => sessionStorage.getItem(ownStation), null));
+  const wasKept = settle(opened, safely(() => sessionStorage.getItem(ownStation), null), host.invited);
 
   // The station on the screen may be another one.
   function changed() {
@@ -132,28 +131,40 @@ export function makeKeep(engine, opened, host) {
 
   return {
     flush,
-    example: example.link,
     // The one that this device kept last, where the page has opened with another; or undefined.
     before: () => (wasKept ? undefined
       : safely(() => shelf.all().find(({ id }) => id !== here.id), undefined)),
+    wasKept,
     isHere: (id) => id === here.id,
+    // The station on the screen is kept from now on, also the example.
+    hold() {
+      if (here.change === 0) write();
+    },
     list: () => safely(() => shelf.all(), []),
 
     changed,
 
+    // The station on the screen was made what the one left by the last opening is: from now on that
+    // form is this one's.
+    tookOver() {
+      if (left?.link === engine.link()) left = null;
+    },
+
     // Runs `open`, which shows another station and returns the problems that kept it from that.
-    // `id`: which of the kept ones it is. True: there is another one on the screen.
-    opening(open, id) {
+    // `id`: which of the kept ones it is; `invited`: whether its link asks who opens it to add
+    // themselves. `opened`: there is another one on the screen; `isNew`: which was not kept before.
+    opening(open, id, invited) {
       flush();
       const before = { ...here, link: engine.link() };
       const problems = open();
       const opened = problems.length === 0 && engine.link() !== before.link;
+      let isNew = false;
       if (opened) {
         left = before;
-        settle(engine.link(), id);
+        isNew = !settle(engine.link(), id, invited) && engine.link() !== example.link;
         host.listChanged();
       }
-      return { problems, opened, back: opened && before.change > 0 ? before : null };
+      return { problems, opened, isNew, back: opened && before.change > 0 ? before : null };
     },
 
     // Gives a kept station another title; the problems, if any.

@@ -1,6 +1,6 @@
 // Starts the page: the engine and the station first, then the picture, then the document.
 
-import { fragment, makeAddress, refusal } from './address.js';
+import { fragment, isInvitation, makeAddress, refusal } from './address.js';
 import { followContext, followSize, makeFrames, startCanvas } from './canvas.js';
 import { makeEngine } from './engine.js';
 import { guardKeys, guardPointers, listenToPointers } from './input.js';
@@ -20,6 +20,7 @@ let engine = null;
 let address = null;
 let opened = '';       // the link of the station that the page opened with
 let byLink = false;    // that was the address's
+let invited = false;   // which asks who opens it to add themselves
 let drawing = false;   // there is a canvas
 let pages = null;      // the document, once loaded
 let frames = null;
@@ -125,7 +126,7 @@ async function bringDocument() {
     step(open) {
       if (address.step(open)) sheets.show(null);
     },
-    opened, byLink,
+    opened, byLink, invited,
   });
   update();
   sheets.arrived();
@@ -169,9 +170,10 @@ async function start() {
   const refused = openStation();
   opened = engine.link();
   byLink = fragment() === opened;
+  invited = byLink && isInvitation(location.hash);
   address = makeAddress(engine, {
     open(text) {
-      const problems = pages ? pages.openLink(text) : engine.openLink(text);
+      const problems = pages ? pages.openLink(text, isInvitation(location.hash)) : engine.openLink(text);
       if (problems.length > 0) address.keep();
       (pages?.tell ?? notice)(problems.length > 0 ? `${refusal(problems)} Your station is as it was.` : '');
     },

@@ -1,7 +1,7 @@
 // Taking the station elsewhere: the link, the square that a camera reads, the phone's own share
 // sheet, a file; and what belongs to this device alone, its units.
 
-import { refusal } from './address.js';
+import { invitation, isInvitation, linkIn, refusal } from './address.js';
 import { el, setHidden, setText } from './dom.js';
 import { fileOf, listenToDrops, listenToPicker, openFile, opened, saveFile } from './files.js';
 
@@ -13,7 +13,8 @@ const longestLink = 500;
 const tooLong = `This station is too large for a link that every chat program carries (more than ${longestLink} characters). Send it as a file.`;
 
 // The address with the present link, whatever the address bar shows at this moment.
-const fullLink = (engine) => `${location.href.split('#')[0]}#${engine.link()}`;
+const addressOf = (link) => `${location.href.split('#')[0]}#${link}`;
+const fullLink = (engine) => addressOf(engine.link());
 
 const fitsLink = (engine) => engine.link().length <= longestLink;
 
@@ -47,7 +48,9 @@ function makeSquare(engine) {
   };
 }
 
-export function makeShare(engine, { openLink, openJson, setUnits, units }) {
+// `openLink(link, invited)`, `openJson(text)`: show another station, with the problems; `openSheet()`:
+// this part of the document.
+export function makeShare(engine, { openLink, openJson, setUnits, units, openSheet }) {
   const text = find('link-text');
   const say = (words) => setText(find('copy-state'), words);
   const square = makeSquare(engine);
@@ -88,7 +91,7 @@ export function makeShare(engine, { openLink, openJson, setUnits, units }) {
     event.preventDefault();
     const given = find('paste-text').value;
     // People paste the whole address, often broken over lines by a chat.
-    const problems = openLink(given.slice(given.indexOf('#') + 1).trim());
+    const problems = openLink(linkIn(given), isInvitation(given));
     setText(find('paste-error'), problems.length > 0 ? refusal(problems) : '');
     if (problems.length === 0) find('paste-text').value = '';
   });
@@ -102,6 +105,25 @@ export function makeShare(engine, { openLink, openJson, setUnits, units }) {
   }
 
   return {
+    // Hands the link on, by the phone's share sheet or the clipboard, and says how that went; with
+    // `invite` it asks who opens it to add themselves.
+    async hand({ invite }) {
+      if (!fitsLink(engine)) return tooLong;
+      const url = invite ? addressOf(invitation(engine.link())) : fullLink(engine);
+      try {
+        if (navigator.share) {
+          await navigator.share({ title: 'Hearthsight station', url });
+          return '';
+        }
+        await navigator.clipboard.writeText(url);
+        return 'Copied: paste it into a message.';
+      } catch (error) {
+        if (error.name === 'AbortError') return '';
+      }
+      openSheet();
+      offer();
+      return '';
+    },
     // `tell(text)`: a drop lands anywhere, so what is wrong with it is said above everything.
     heedDrops: (tell) => listenToDrops({
       async take(file) {
