@@ -11,6 +11,7 @@ import { workOffline } from './offline.js';
 import { listenToPaper } from './paper.js';
 import { openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
+import { makeStart } from './start.js';
 import { makeStations, nameOf } from './stations.js';
 import { makeTell } from './tell.js';
 
@@ -170,6 +171,7 @@ export function makeDocument(program, host) {
   if (before && !greeted) tell(`This link is a station of its own here. Yours is kept: ${nameOf(before)}.`, { ...backTo(before), label: 'Show it' });
   workOffline(shelfPlace, { tell, leave: keep.flush });
 
+  const start = makeStart(engine, { open: (body) => openOther(body) });
   const drawings = makeDrawings(engine);
 
   const openRule = (rule) => {
@@ -211,6 +213,7 @@ export function makeDocument(program, host) {
     showResults(page, { openRule, openField });
     drawings.update(page);
     family.update(page);
+    start.update(byPath.get('title').values[0] === example.title, byPath.get('oven.kind'), page.units);
     keep.changed();
     forms.update(table, person, forgetNext);
     forgetNext = false;
@@ -231,7 +234,7 @@ export function makeDocument(program, host) {
     // Gives the problems; what the link asks is said a moment later, over what the host says.
     openLink(text, invited) {
       const { problems, isNew } = keep.opening(() => replace(engine.openLink(text)), undefined, invited);
-      if (isNew) setTimeout(() => family.greet(text, invited, ''));
+      if (isNew) setTimeout(() => family.greet(engine.link(), invited, ''));
       return problems;
     },
     replaced() { forgetNext = true; },

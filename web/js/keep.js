@@ -17,8 +17,9 @@ const told = {
 // "Ana, Ben": how a station without a title is told from another.
 const namesOf = (config) => (config.cooks || []).map(({ name }) => name).filter(Boolean).join(', ');
 
-// `example`: { link, title }; `opened`: the link that the page opened with. `host`: tell(text), listChanged(), passing(link,
-// records): whether this link, new here, is only to be looked at before something in it changes.
+// `example`: { link, title }; `opened`: the link that the page opened with. `host`: tell(text),
+// listChanged(), invited, whether the page opened with an invitation, and passing(link, records):
+// whether this link, new here, is only to be looked at before something in it changes.
 export function makeKeep(engine, example, opened, host) {
   const tab = shelf.newId();
   let here = null;   // id, change and tab as last seen on the shelf (change 0: not there), link as last seen on the screen
