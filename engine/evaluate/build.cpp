@@ -22,9 +22,16 @@ frame::Asked asked_of(const config::Config& config, const Evaluation& e) {
   const double gas_kg = config.site.cylinder_kg.value_or(kUsualGas_kg);
   const clearance::Vents grill = clearance::grill_vents(gas_kg);
   const clearance::Vents fire = clearance::fire_feature_vents(gas_kg);
-  return {{e.used.counter_mm, e.used.oven_base_mm},
-          std::max(grill.high_cm2, fire.high_cm2 / 2),
-          std::max(grill.low_cm2, fire.low_cm2 / 2)};
+  frame::Asked asked{{e.used.counter_mm, e.used.oven_base_mm},
+                     std::max(grill.high_cm2, fire.high_cm2 / 2),
+                     std::max(grill.low_cm2, fire.low_cm2 / 2),
+                     {},
+                     0};
+  if (e.survey && e.survey->base && e.survey->base->fits) {
+    asked.base_mm = e.survey->base->top_mm;
+    asked.ground_high_mm = e.survey->base->high_mm;
+  }
+  return asked;
 }
 
 void add_refusals(Findings& out, const frame::Frame& frame) {
@@ -83,7 +90,7 @@ void add_grill(Findings& out, const frame::Frame& frame) {
 }
 
 std::vector<Finding> findings_of_build(const config::Config& config, const Evaluation& e,
-                                       const frame::Frame& frame) {
+                                       const frame::Frame& frame, const frame::Asked& asked) {
   Findings out;
   add_refusals(out, frame);
   if (heavy(config) && e.used.oven_base_mm) {
@@ -103,7 +110,13 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
              "a piece is more than 25 mm (1 in) off the drawing"});
   }
   if (!frame.made()) return out.list;
-  out.add({"frame.base", Verdict::Ok, {}, frame.base_mm, {}, {}, {}});
+  // Boards cut to one height and boxes that stand at another.
+  const auto& cut = asked.base_mm;
+  if (cut && std::abs(*cut - frame.base_mm) > kTolerance) {
+    out.add({"frame.base", Verdict::Warn, {}, frame.base_mm, *cut, {}, {}});
+  } else {
+    out.add({"frame.base", Verdict::Ok, {}, frame.base_mm, {}, {}, {}});
+  }
   for (const frame::Run& run : frame.runs) {
     const double wanted_mm = run.counter.top_mm, off_mm = run.top_mm - wanted_mm;
     out.add({"frame.top_height",
@@ -143,7 +156,7 @@ void add_build(const config::Config& config, Evaluation& e,
         parts::list_of(build.frame.pieces, {config.build.rough_mm, config.build.bedding_mm});
     e.build = std::make_shared<const Build>(std::move(build));
   }
-  for (const Finding& finding : findings_of_build(config, e, e.build->frame)) {
+  for (const Finding& finding : findings_of_build(config, e, e.build->frame, asked)) {
     e.findings.push_back(finding);
   }
   order_by_harm(e.findings);

@@ -81,7 +81,7 @@ void add_base(Work& work, const Run& run) {
   Block rail = all;
   rail.left_mm += inset_left_mm;
   rail.right_mm -= inset_right_mm;
-  rail.bottom_mm = work.build().shim_mm;
+  rail.bottom_mm = work.lift_mm();
   Block front_rail = rail, back_rail = rail;
   front_rail.near_mm = front.far_mm + kClear_mm;
   front_rail.far_mm = front_rail.near_mm + kTwoBy_mm;

@@ -59,18 +59,23 @@ void set_heights(Work& work) {
   first.sheets_mm = sheets_mm(work, first);
   const double under_mm = first.counter.height_mm() - stack_mm(work, first.sheets_mm);
   const auto base_built = work.built_of("base");
+  // Boards that are cut to the ground stand like a base that is there; a box that is given does not
+  // follow them.
+  const bool box_given = work.style().box_mm || work.built_of(run_name(first) + ".box");
+  const auto base_set = base_built || box_given ? base_built : work.asked.base_mm;
   const double plain_box_mm = work.style().box_mm.value_or(
       std::floor((under_mm - least_mm) / kBoxStep_mm + 1e-6) * kBoxStep_mm);
   const double box_mm =
-      work.measure(run_name(first) + ".box", base_built ? under_mm - *base_built : plain_box_mm);
+      work.measure(run_name(first) + ".box", base_set ? under_mm - *base_set : plain_box_mm);
   // Drawn, the base takes up what boxes leave; boxes that are made to a built base leave it alone.
   const double drawn_box_mm = work.built_of(run_name(first) + ".box").value_or(plain_box_mm);
-  out.base_mm = work.measure("base", under_mm - drawn_box_mm);
+  out.base_mm = work.measure("base", base_set && !base_built ? *base_set : under_mm - drawn_box_mm);
   if (!work.style().box_mm && box_mm < kLeastBox_mm - kTiny) {
     work.refuse("frame.box", box_mm, kLeastBox_mm, where_of(first));
     return;
   }
-  const double needed_mm = base_built ? work.build().shim_mm + kCarrierLeast_mm : least_mm;
+  const double carried_mm = work.lift_mm() + kCarrierLeast_mm;
+  const double needed_mm = base_set ? carried_mm : std::max(carried_mm, least_mm);
   if (out.base_mm < needed_mm - kTiny) {
     work.refuse("frame.base", out.base_mm, needed_mm, where_of(first));
   }
@@ -250,6 +255,12 @@ double Work::measure(std::string name, double planned_mm) {
   return out.measures.back().used_mm;
 }
 
+double Work::lift_mm() const {
+  constexpr double kClear_mm = 3;  // our judgement
+  if (!asked.base_mm) return build().shim_mm;
+  return std::max(build().shim_mm, asked.ground_high_mm + kClear_mm);
+}
+
 std::optional<double> Work::built_of(std::string_view name) const {
   for (const AsBuilt& one : built) {
     if (one.name == name) return one.mm;
@@ -338,6 +349,9 @@ std::uint64_t digest_of(const config::Config& config, const Asked& asked) {
   add(places(config, asked.levels).dough_right ? 1 : 0);
   add_number(asked.gas_high_cm2);
   add_number(asked.gas_low_cm2);
+  add(asked.base_mm ? 1 : 0);
+  if (asked.base_mm) add_number(*asked.base_mm);
+  add_number(asked.ground_high_mm);
   return hash;
 }
 

@@ -30,6 +30,10 @@ struct Asked {
   Levels levels;
   // Free area of each opening of a gas bay, cm2: so that both published forms are met.
   double gas_high_cm2 = 0, gas_low_cm2 = 0;
+  // Where the ground was read: the top that the base's boards are cut to, and the highest ground
+  // under them, both above the feet. The boxes take what is left.
+  std::optional<double> base_mm;
+  double ground_high_mm = 0;
 
   bool operator==(const Asked&) const = default;
 };

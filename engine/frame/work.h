@@ -23,6 +23,9 @@ struct Work {
   // The built measure of that name where there is one; noted either way.
   double measure(std::string name, double planned_mm);
   std::optional<double> built_of(std::string_view name) const;
+  // From the feet's ground to the underside of the boards that carry: room for shims, and clear of
+  // the highest ground.
+  double lift_mm() const;
   void refuse(std::string_view rule, double measured_mm, double limit_mm, std::string_view where);
 };
 

@@ -38,7 +38,8 @@ inline constexpr RuleRow kFrameRows[] = {
               "nothing: makers of cellular PVC say that theirs must not. No board is wider than a "
               "1x12 (11 1/4 in, 285.8 mm).",
      .ok = "The base is {measured} high.",
-     .warn = "",
+     .warn = "The base is {measured} high, and its boards are cut to the ground for {limit} above "
+             "the feet: set 'Base height' of the ground to {measured}.",
      .fail = "{measured} is left for the base {where}, and {limit} is the limit: change 'Cabinet "
              "height', 'Base at least' or the counter's height.",
      .unknown = "",
