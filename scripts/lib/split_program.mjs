@@ -249,6 +249,8 @@ try {
   const all = [...program.functions.keys()];
   if (all.length === 0) throw new Error(`${options.wasm} has no names`);
   for (const pattern of [...notFirst, ...never, ...idle]) {
+    // What only one file knows, a compiler may have put into its callers.
+    if (pattern.source.includes('anonymous namespace')) continue;
     if (!all.some((name) => pattern.test(name))) throw new Error(`no function is named ${pattern.source}`);
   }
   const idles = all.filter(anyOf(idle));
