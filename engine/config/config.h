@@ -87,6 +87,8 @@ enum class FaceKind : std::uint8_t { Frameless, FaceFrame };
 enum class FrontKind : std::uint8_t { Overlay, Inset };
 enum class Holds : std::uint8_t { Doors, Drawers, DrawerAndDoors, Open, Gas };
 enum class Layers : std::uint8_t { One, Two };
+enum class Held : std::uint8_t { Free, Wall, Ground };
+enum class Carries : std::uint8_t { Timber, Legs, Masonry, BaseBoards };
 
 struct Cook {
   std::string name;  // never empty after reading: "Cook 1", "Cook 2" where none is given
@@ -329,6 +331,20 @@ struct Materials {
   bool operator==(const Materials&) const = default;
 };
 
+// What bears on the cabinets, and what holds them.
+struct Loads {
+  std::optional<double> feet_across_mm, feet_deep_mm;  // of the oven, between their middles
+  double foot_mm = 40;                                 // across one foot
+  std::optional<Held> held;
+  std::optional<Carries> carries;  // under the boxes; absent: as drawn, treated lumber
+  std::optional<double> gust_m_s;  // strongest of the place
+  // Of the materials over the year, and when they are put together.
+  double low_c = -15, high_c = 60, build_c = 20;
+  double drawer_kg = 10;  // in one drawer
+
+  bool operator==(const Loads&) const = default;
+};
+
 // Our judgement, changeable; the report shows how the answer moves with them.
 struct Weights {
   double sight = 1, prep = 0.1, hands = 0.1;
@@ -384,6 +400,7 @@ struct Config {
   Light light;
   Frame frame;
   Materials build;
+  Loads loads;
   Weights weights;
   Survey survey;
 

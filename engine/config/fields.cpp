@@ -5,6 +5,7 @@
 #include "engine/base/packed_table.h"
 #include "engine/config/field_row.h"
 #include "engine/config/rows_frame.h"
+#include "engine/config/rows_loads.h"
 #include "engine/config/rows_surroundings.h"
 #include "engine/config/rows_survey.h"
 
@@ -431,8 +432,8 @@ constexpr std::string_view group_of(std::string_view path) {
 // Every group's rows stand together, as the schema and files want them: a row of another part goes
 // behind the last of its group, or of the nearest group around it that is there.
 constexpr auto in_order() {
-  std::array<const Row*,
-             kRows.size() + kSurroundingsRows.size() + kSurveyRows.size() + kFrameRows.size()>
+  std::array<const Row*, kRows.size() + kSurroundingsRows.size() + kSurveyRows.size() +
+                             kFrameRows.size() + kLoadsRows.size()>
       all{};
   std::size_t count = 0;
   for (const Row& row : kRows) all[count++] = &row;
@@ -455,6 +456,7 @@ constexpr auto in_order() {
   for (const Row& row : kSurroundingsRows) place(row);
   for (const Row& row : kSurveyRows) place(row);
   for (const Row& row : kFrameRows) place(row);
+  for (const Row& row : kLoadsRows) place(row);
   return all;
 }
 constexpr auto kOrdered = in_order();

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/evaluate/loading.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
 
@@ -90,8 +91,9 @@ void add_grill(Findings& out, const frame::Frame& frame) {
 }
 
 std::vector<Finding> findings_of_build(const config::Config& config, const Evaluation& e,
-                                       const frame::Frame& frame, const frame::Asked& asked) {
+                                       const Build& build, const frame::Asked& asked) {
   Findings out;
+  const frame::Frame& frame = build.frame;
   add_refusals(out, frame);
   if (heavy(config) && e.used.oven_base_mm) {
     out.add({"frame.masonry", Verdict::Warn, {}, {}, {}, {}, {}});
@@ -109,6 +111,7 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
              {},
              "a piece is more than 25 mm (1 in) off the drawing"});
   }
+  add_load_findings(out, config, build.loads);
   if (!frame.made()) return out.list;
   // Boards cut to one height and boxes that stand at another.
   const auto& cut = asked.base_mm;
@@ -145,7 +148,7 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
 void add_build(const config::Config& config, Evaluation& e,
                const std::shared_ptr<const Build>& before) {
   const frame::Asked asked = asked_of(config, e);
-  const std::uint64_t digest = frame::digest_of(config, asked);
+  const std::uint64_t digest = loads_digest(config, e, frame::digest_of(config, asked));
   if (before && before->digest == digest) {
     e.build = before;
   } else {
@@ -154,9 +157,10 @@ void add_build(const config::Config& config, Evaluation& e,
     build.frame = frame::frame_of(config, asked);
     build.parts =
         parts::list_of(build.frame.pieces, {config.build.rough_mm, config.build.bedding_mm});
+    build.loads = loads_of_build(config, e, build.frame, build.frame.pieces);
     e.build = std::make_shared<const Build>(std::move(build));
   }
-  for (const Finding& finding : findings_of_build(config, e, e.build->frame, asked)) {
+  for (const Finding& finding : findings_of_build(config, e, *e.build, asked)) {
     e.findings.push_back(finding);
   }
   order_by_harm(e.findings);
@@ -165,7 +169,9 @@ void add_build(const config::Config& config, Evaluation& e,
 void keep_build(Evaluation& e, const Evaluation& before) {
   e.build = before.build;
   for (const Finding& finding : before.findings) {
-    if (finding.rule.starts_with("frame.")) e.findings.push_back(finding);
+    if (finding.rule.starts_with("frame.") || finding.rule.starts_with("load.")) {
+      e.findings.push_back(finding);
+    }
   }
   order_by_harm(e.findings);
 }

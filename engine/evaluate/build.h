@@ -6,6 +6,7 @@
 
 #include "engine/evaluate/evaluate.h"
 #include "engine/frame/frame.h"
+#include "engine/loads/loads.h"
 #include "engine/parts/parts.h"
 
 namespace hs::evaluate {
@@ -14,6 +15,7 @@ struct Build {
   std::uint64_t digest = 0;  // of all that it was made from
   frame::Frame frame;
   parts::List parts;  // of the frame's pieces
+  loads::Loads loads;
 };
 
 // For an evaluation without a build: cabinets for the heights in use, and what there is to say of

@@ -5,6 +5,7 @@
 #include "engine/base/number_text.h"
 #include "engine/evaluate/build.h"
 #include "engine/report/json_values.h"
+#include "engine/report/loads_words.h"
 
 namespace hs::report {
 namespace {
@@ -211,6 +212,7 @@ void put_build(JsonWriter& out, const evaluate::Build& build) {
     out.end_object();
   }
   out.end_list();
+  put_loads(out, build.loads);
 }
 
 void put_build_stage(JsonWriter& out, const evaluate::Evaluation& e) {
@@ -218,7 +220,7 @@ void put_build_stage(JsonWriter& out, const evaluate::Evaluation& e) {
     put_build(out, *e.build);
     return;
   }
-  for (const std::string_view key : {"frame", "parts", "hardware"}) put_null(out, key);
+  for (const std::string_view key : {"frame", "parts", "hardware", "loads"}) put_null(out, key);
 }
 
 }  // namespace hs::report

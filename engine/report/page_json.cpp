@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/evaluate/build.h"
 #include "engine/report/cited.h"
 #include "engine/report/json_values.h"
 #include "engine/report/page_parts.h"
@@ -31,6 +32,7 @@ std::string_view section_of(std::string_view rule) {
   if (rule.starts_with("heat.")) return "heat";
   if (rule.starts_with("light.")) return "light";
   if (rule.starts_with("survey.")) return "ground";
+  if (rule.starts_with("load.")) return "loads";
   return "findings";
 }
 
@@ -200,6 +202,14 @@ std::vector<Section> sections(const Page& page) {
                    "locate buried cable, gas and irrigation.",
                    survey_tables(page), finding_items(page, "ground")});
   }
+  if (page.evaluation.build) {
+    all.push_back({"loads", "What it carries, and what tips it",
+                   "By statics and published tables, each run by itself, with nothing put on its "
+                   "counter. It takes no engineer's place: footings, covers, anchors and wind are "
+                   "for one, or for the building office. Tie a tall station to a wall before a "
+                   "child is near it.",
+                   loads_tables(page), finding_items(page, "loads")});
+  }
   all.push_back(
       {"trial", "Try it cold", trial_intro(), trial_tables(page), finding_items(page, "trial")});
   all.push_back({"cautions",
@@ -231,17 +241,27 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
   out.end_list();
   out.key("drawings");
   out.begin_list();
+  const auto put = [&out](std::string_view name, std::string_view title, std::string_view caption,
+                          std::string_view section) {
+    out.begin_object();
+    put_text(out, "name", name);
+    put_text(out, "title", title);
+    put_text(out, "caption", caption);
+    put_text(out, "section", section);
+    out.end_object();
+  };
   for (const SheetKind& kind : sheet_kinds()) {
     // A plot whose section is not there has nothing to show.
     const bool there = std::any_of(
         all.begin(), all.end(), [&](const Section& section) { return section.id == kind.section; });
     if (!kind.section.empty() && !there) continue;
-    out.begin_object();
-    put_text(out, "name", kind.name);
-    put_text(out, "title", kind.title);
-    put_text(out, "caption", kind.caption);
-    put_text(out, "section", kind.section);
-    out.end_object();
+    put(kind.name, kind.title, kind.caption, kind.section);
+  }
+  if (evaluation.build && evaluation.build->frame.made()) {
+    put("frame_front", "Cabinets from the front", "Every box, door and drawer, with its sizes.",
+        {});
+    put("frame_pulled_apart", "Cabinets pulled apart",
+        "Every part in its place, numbered as in the parts list.", {});
   }
   out.end_list();
   out.key("why");

@@ -49,6 +49,7 @@ std::vector<Table> reach_tables(const Page& page);
 std::vector<Table> heat_tables(const Page& page);
 std::vector<Table> light_tables(const Page& page);
 std::vector<Table> survey_tables(const Page& page);  // engine/report/survey_tables.cpp
+std::vector<Table> loads_tables(const Page& page);   // engine/report/loads_tables.cpp
 std::vector<Table> trial_tables(const Page& page);
 std::vector<Table> source_tables(const Page& page);
 

@@ -36,6 +36,10 @@ std::string in_unit(const Page& page, rules::Unit unit, double value) {
       return heat_flux(value);
     case rules::Unit::Lux:
       return lux(value);
+    case rules::Unit::Factor:
+      return times(value);
+    case rules::Unit::Mass:
+      return mass(value, page.units);
   }
   return {};
 }

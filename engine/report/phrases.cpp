@@ -69,6 +69,33 @@ std::string heat_flux(double kw_m2) { return fixed(kw_m2, 2) + " kW/m\u00B2"; }
 
 std::string lux(double lx) { return fixed(lx, 0) + " lx"; }
 
+std::string times(double factor) {
+  constexpr double kMost = 100;
+  if (factor >= kMost) return "more than 100 times";
+  // Never up to a limit that it does not reach.
+  constexpr double kHundredths = 100;
+  return trimmed(std::floor(factor * kHundredths + 1e-6) / kHundredths, 2) + " times";
+}
+
+namespace {
+std::string both(double metric, const char* unit, double pounds, Units units) {
+  constexpr double kFine = 10;  // below it one decimal more
+  const std::string si = fixed(metric, metric < kFine ? 1 : 0) + " " + unit;
+  const std::string lb = fixed(pounds, pounds < kFine ? 1 : 0) + " lb";
+  return units == Units::Inch ? lb + " (" + si + ")" : si + " (" + lb + ")";
+}
+}  // namespace
+
+std::string mass(double kg, Units units) {
+  constexpr double kPound_kg = 0.45359237;
+  return both(kg, "kg", kg / kPound_kg, units);
+}
+
+std::string force(double newtons, Units units) {
+  constexpr double kPound_n = 4.4482216;
+  return both(newtons, "N", newtons / kPound_n, units);
+}
+
 std::string degrees(double deg) { return fixed(deg, 0) + "\u00B0"; }
 
 std::optional<std::string> all_seen_from(const config::View& view, const evaluate::CookResult& cook,

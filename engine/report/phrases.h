@@ -43,6 +43,14 @@ std::string percent(double share);
 std::string heat_flux(double kw_m2);
 std::string lux(double lx);
 
+// "1.32 times"; beyond 100 only that it is more.
+std::string times(double factor);
+
+// "23 kg (51 lb)", "51 lb (23 kg)": the reader's own first.
+std::string mass(double kg, Units units);
+// "222 N (50 lb)", "50 lb (222 N)".
+std::string force(double newtons, Units units);
+
 // "34°".
 std::string degrees(double deg);
 

@@ -369,6 +369,12 @@ void put_in_unit(JsonWriter& out, std::string_view key, rules::Unit unit,
     case rules::Unit::Lux:
       put_lux(out, key, value);
       return;
+    case rules::Unit::Factor:
+      put_number(out, key, value, 2);
+      return;
+    case rules::Unit::Mass:
+      put_number(out, key, value, 1);
+      return;
   }
 }
 

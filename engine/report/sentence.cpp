@@ -84,6 +84,10 @@ Words number(const Context& s, const std::optional<double>& given, Part part) {
       return heat_flux(value);
     case rules::Unit::Lux:
       return lux(value);
+    case rules::Unit::Factor:
+      return times(value);
+    case rules::Unit::Mass:
+      return mass(value, s.units);
   }
   return {};
 }

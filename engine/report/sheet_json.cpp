@@ -1,5 +1,6 @@
 #include "engine/report/sheet_json.h"
 
+#include "engine/report/build_sheets.h"
 #include "engine/report/json_values.h"
 #include "engine/report/svg.h"
 
@@ -9,8 +10,14 @@ std::string sheet_json(std::string_view name, const config::Config& config,
                        const evaluate::Evaluation& evaluation, const SheetView& view,
                        SheetUse use) {
   const SheetKind* kind = find_sheet(name);
-  if (kind == nullptr) return "{}";
-  const Sheet sheet = kind->draw(config, evaluation, view);
+  std::optional<Sheet> drawn;
+  if (kind != nullptr) {
+    drawn = kind->draw(config, evaluation, view);
+  } else {
+    drawn = build_sheet(name, config, evaluation, view);
+  }
+  if (!drawn) return "{}";
+  const Sheet& sheet = *drawn;
   SvgStyle style{.title = sheet.title, .description = sheet.description, .text_mm = sheet.text_mm};
   if (use != SheetUse::File) {
     style.colours = use == SheetUse::Dusk ? SvgColours::Dusk : SvgColours::Sun;

@@ -10,6 +10,7 @@
 #include "engine/rules/rows_heat.h"
 #include "engine/rules/rows_height.h"
 #include "engine/rules/rows_light.h"
+#include "engine/rules/rows_loads.h"
 #include "engine/rules/rows_reach.h"
 #include "engine/rules/rows_room.h"
 #include "engine/rules/rows_sight.h"
@@ -22,8 +23,9 @@ namespace hs::rules {
 namespace {
 
 constexpr std::span<const RuleRow> kParts[] = {
-    kSightRows, kHeightRows,       kCookRows, kReachRows,   kClearanceRows, kHeatRows,
-    kLightRows, kSurroundingsRows, kRoomRows, kWeatherRows, kSurveyRows,    kFrameRows};
+    kSightRows,  kHeightRows, kCookRows,         kReachRows, kClearanceRows,
+    kHeatRows,   kLightRows,  kSurroundingsRows, kRoomRows,  kWeatherRows,
+    kSurveyRows, kFrameRows,  kLoadsRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;

@@ -27,6 +27,8 @@ enum class Unit : std::uint8_t {
   Share,     // 0..1
   HeatFlux,  // kW/m2
   Lux,       // lx
+  Factor,    // so many times
+  Mass,      // kg
 };
 
 constexpr std::string_view unit_name(Unit u) {
@@ -44,6 +46,10 @@ constexpr std::string_view unit_name(Unit u) {
       return "kW/m2";
     case Unit::Lux:
       return "lx";
+    case Unit::Factor:
+      return "times";
+    case Unit::Mass:
+      return "kg";
   }
   return "";
 }

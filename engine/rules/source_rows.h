@@ -82,6 +82,29 @@ inline constexpr auto kSources = std::to_array<Source>({
     {"us_gauge", "US sheet metal trade", "US standard gauge for stainless sheet", "", Basis::Seen,
      "Charts that print 0.0508 in for 16 gauge are of aluminium; order by thickness."},
 
+    // What it bears ---------------------------------------------------------------------------
+    {"pvc_handbooks", "Two makers of cellular PVC board", "Handbooks", "", Basis::Seen,
+     "Both say that it carries no structural load."},
+    {"pvc_growth", "A maker of cellular PVC plank",
+     "Data sheet, linear expansion by ASTM D696: 3.2619e-5 in/in/F", "", Basis::Seen,
+     "Other sheets give 2.74e-5 to 3.5e-5."},
+    {"steel_sheets", "Makers of stainless steel", "Data sheets of 304", "", Basis::Seen,
+     "Density 7900 to 8030 kg/m3, expansion 17.2e-6 to 17.3e-6 for each degree C."},
+    {"awc_manual", "American Wood Council", "ASD/LRFD manual, table M9.2-1", "", Basis::Seen,
+     "Stiffness of all ratings and strength of 48/24 and 24 oc were read; other strengths are from "
+     "memory."},
+    {"roark", "Young and Budynas", "Roark's Formulas for Stress and Strain, table 11.4",
+     "7th edition", Basis::Seen, ""},
+    {"nds", "American Wood Council", "National Design Specification, withdrawal of wood screws", "",
+     Basis::Seen, "A page that quotes it: 109 lb for each inch of #10 in wood of G 0.45."},
+    {"f2057", "ASTM", "F2057, safety of clothing storage units; 16 CFR 1261", "2023",
+     Basis::SecondHand, "Made for what stands free in a room; built-ins are out of its scope."},
+    {"asce7", "ASCE", "ASCE 7, minimum design loads: wind", "2010 and later", Basis::SecondHand,
+     "The formula and one worked example were read; its tables were not."},
+    {"niosh", "US National Institute for Occupational Safety and Health",
+     "Revised lifting equation", "1994", Basis::Memory,
+     "Two people: UK Health and Safety Executive, from memory too."},
+
     // Weather ---------------------------------------------------------------------------------
     {"gunn_kinzer1949", "Gunn and Kinzer",
      "The terminal velocity of fall for water droplets in stagnant air, J. Meteorology 6, 243",

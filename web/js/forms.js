@@ -23,6 +23,7 @@ const stationGroups = [
   { into: 'oven-fields', title: 'Wind, rain and ground', closed: true, prefixes: ['site.wind_from', 'site.wind_m_s', 'site.ground', 'site.fall_mm'] },
   { into: 'oven-fields', title: 'What stands near: house, grill, flue, gas', closed: true, prefixes: ['site.'] },
   { into: 'oven-fields', title: 'The ground and the base', closed: true, prefixes: ['survey.'] },
+  { into: 'oven-fields', title: 'What it carries and what holds it', closed: true, prefixes: ['loads.'] },
   { into: 'oven-fields', title: 'More', closed: true, prefixes: [''] },
 ];
 const cookGroups = [
