@@ -9,6 +9,7 @@ import './cases/drawings.mjs';
 import './cases/plots.mjs';
 import './cases/report.mjs';
 import './cases/templates.mjs';
+import './cases/ground.mjs';
 import './cases/fallback.mjs';
 import './cases/pictures.mjs';
 import './cases/scene.mjs';

@@ -15,6 +15,7 @@
 #include "engine/config/fields.h"
 #include "engine/config/setting.h"
 #include "engine/evaluate/build.h"
+#include "engine/report/base_template.h"
 #include "engine/report/compare.h"
 #include "engine/report/html_report.h"
 #include "engine/report/page_json.h"
@@ -43,6 +44,20 @@ EMSCRIPTEN_KEEPALIVE const char* dk_set_field(const char* path, const char* text
 EMSCRIPTEN_KEEPALIVE const char* dk_add_cook() { return done(app().session.add_cook()); }
 EMSCRIPTEN_KEEPALIVE const char* dk_remove_cook(int index) {
   return done(app().session.remove_cook(static_cast<std::size_t>(index)));
+}
+// `kind` and `setup` as the field table counts their choices.
+EMSCRIPTEN_KEEPALIVE const char* dk_add_point(double x_mm, double y_mm, int kind, int setup) {
+  return done(app().session.add_point({hs::quantised(hs::Quantity::Length, x_mm),
+                                       hs::quantised(hs::Quantity::Length, y_mm),
+                                       {},
+                                       static_cast<hs::config::Setup>(setup),
+                                       static_cast<hs::config::PointKind>(kind)}));
+}
+EMSCRIPTEN_KEEPALIVE const char* dk_remove_point(int index) {
+  return done(app().session.remove_point(static_cast<std::size_t>(index)));
+}
+EMSCRIPTEN_KEEPALIVE const char* dk_set_out_points() {
+  return done(app().session.set_out_points());
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_open_json(const char* text) {
   return done(app().session.open_json(text));
@@ -99,6 +114,15 @@ EMSCRIPTEN_KEEPALIVE const char* dk_safety_html(const char* style) {
   const App& a = app();
   return answer(
       hs::report::safety_html(a.session.config(), a.session.evaluation(), a.view.units, style));
+}
+// Full-size strips of the base's cuts as one document to print; empty where there is no cut.
+EMSCRIPTEN_KEEPALIVE const char* dk_strips_html(int letter) {
+  const App& a = app();
+  const hs::report::Paper paper = letter != 0 ? hs::report::Paper::Letter : hs::report::Paper::A4;
+  const auto sheets = hs::report::base_template(a.session.evaluation(), paper, a.view.units);
+  return answer(sheets.empty()
+                    ? std::string()
+                    : hs::report::template_html(sheets, paper, "Strips of the base's cuts"));
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_fields_json() {
   return answer(hs::web::page_fields_json(app().session.config(), app().view.units));

@@ -14,6 +14,10 @@ export function makeDesk(engine) {
     setField: (path, value) => json('set_field', path, value),
     addCook: () => json('add_cook'),
     removeCook: (index) => json('remove_cook', index),
+    // `kind` and `setup` count the choices of the field table.
+    addPoint: (x, y, kind, setup) => json('add_point', x, y, kind, setup),
+    removePoint: (index) => json('remove_point', index),
+    setOutPoints: () => json('set_out_points'),
     openJson: (value) => json('open_json', value),
     acceptTrial: () => json('accept_trial'),
     // A station of one's own from two body heights and a kind of oven.
@@ -32,6 +36,8 @@ export function makeDesk(engine) {
     // Whole documents; `style` is markup for their head.
     reportHtml: (style) => text('report_html', style),
     safetyHtml: (style) => text('safety_html', style),
+    // The strips of the base's cuts, to print; '' where nothing is cut.
+    stripsHtml: (paper) => text('strips_html', paper === 'letter' ? 1 : 0),
     example: () => json('example_json'),  // { link, title }
     // The link under another title, or the problems.
     retitled: (link, title) => json('retitled', link, title),

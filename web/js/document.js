@@ -8,11 +8,12 @@ import { answeredBy, makeFamily } from './family.js';
 import { makeForms } from './forms.js';
 import { makeKeep } from './keep.js';
 import { workOffline } from './offline.js';
-import { listenToPaper } from './paper.js';
+import { listenToPaper, listenToStrips } from './paper.js';
 import { openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
 import { makeStart } from './start.js';
 import { makeStations, nameOf } from './stations.js';
+import { makeSurvey } from './survey.js';
 import { makeTell } from './tell.js';
 
 const find = (id) => document.getElementById(id);
@@ -132,6 +133,8 @@ export function makeDocument(program, host) {
   });
   share.heedDrops(tell);
   listenToPaper(engine);
+  listenToStrips(engine, host.units);
+  const survey = makeSurvey(engine, actions, { after, place: find('ground') });
 
   const shelfPlace = el('section', { id: 'kept' });
   find('share-fields').after(shelfPlace);
@@ -216,6 +219,8 @@ export function makeDocument(program, host) {
     start.update(byPath.get('title').values[0] === example.title, byPath.get('oven.kind'), page.units);
     keep.changed();
     forms.update(table, person, forgetNext);
+    survey.update(byPath, report, page);
+    setHidden(find('strips'), !report.survey?.base);
     forgetNext = false;
     share.update();
     find('undo').disabled = !engine.canUndo();

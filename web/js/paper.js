@@ -4,6 +4,8 @@ import { setText } from './dom.js';
 import { placeOf, save } from './files.js';
 
 const find = (id) => document.getElementById(id);
+// Where inches are in use the paper is Letter.
+const paperOf = (units) => (units === 'inch' ? 'letter' : 'a4');
 const htmlFile = (text) => new Blob([text], { type: 'text/html' });
 
 export function listenToPaper(engine) {
@@ -29,5 +31,17 @@ export function listenToPaper(engine) {
     } catch {
       say('The report needs the network once: try again when there is some.');
     }
+  });
+}
+
+// Full-size strips of the base's cuts, as a file: in a tab of this page its policy would drop the
+// sheets' own size. `units()` says which paper a reader has.
+export function listenToStrips(engine, units) {
+  find('save-strips').addEventListener('click', () => {
+    const html = engine.stripsHtml(paperOf(units()));
+    if (html !== '') save(htmlFile(html), 'hearthsight-strips.html');
+    setText(find('strips-state'), html === ''
+      ? 'No panel of the base is cut: it has no readings at both ends yet, or is best left straight.'
+      : 'Print the file at 100 %, not fitted to the page, and measure the 100 mm bars before you cut.');
   });
 }

@@ -11,6 +11,7 @@
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/lighting.h"
+#include "engine/evaluate/set_out.h"
 #include "engine/evaluate/surveying.h"
 #include "engine/share/link.h"
 #include "web/session/presets.h"
@@ -258,6 +259,31 @@ std::vector<Problem> Session::remove_cook(std::size_t index) {
   config::Config next = config_;
   if (index >= next.cooks.size() || !config::remove_cook(next, index)) {
     return refused("cooks", "at least one cook");
+  }
+  return adopt(std::move(next));
+}
+
+std::vector<Problem> Session::add_point(const config::SurveyPoint& point) {
+  config::Config next = config_;
+  if (next.survey.points.size() >= config::kMaxPoints) {
+    return refused("survey.points", "at most " + std::to_string(config::kMaxPoints) + " points");
+  }
+  next.survey.points.push_back(point);
+  return adopt(std::move(next));
+}
+
+std::vector<Problem> Session::remove_point(std::size_t index) {
+  config::Config next = config_;
+  if (index >= next.survey.points.size()) return refused("survey.points", "no such point");
+  next.survey.points.erase(next.survey.points.begin() + static_cast<std::ptrdiff_t>(index));
+  return adopt(std::move(next));
+}
+
+std::vector<Problem> Session::set_out_points() {
+  config::Config next = config_;
+  next.survey.points = evaluate::usual_points(next, evaluation_.used);
+  if (next.survey.points.empty()) {
+    return refused("survey.points", "no cabinet of ours stands there, so that no base is cut");
   }
   return adopt(std::move(next));
 }

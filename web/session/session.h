@@ -47,6 +47,10 @@ class Session {
   std::vector<Problem> load_oven(std::string_view kind);  // sizes of a preset oven
   std::vector<Problem> add_cook();
   std::vector<Problem> remove_cook(std::size_t index);
+  std::vector<Problem> add_point(const config::SurveyPoint& point);
+  std::vector<Problem> remove_point(std::size_t index);
+  // The usual points in the place of those that are there, none of them read.
+  std::vector<Problem> set_out_points();
   std::vector<Problem> open_json(std::string_view text);
   std::vector<Problem> open_link(std::string_view text);
   std::vector<Problem> accept_trial();  // applies the cold trial's correction

@@ -1,0 +1,232 @@
+// Reading the ground with a phone in one hand: tap a point on a small plan, type what the tape says,
+// next. Every word about the readings comes from the engine's own findings.
+
+import { el, setHidden, setText, setVerdict, syncList, verdictMark } from './dom.js';
+import { makeField } from './fields.js';
+
+const svgNames = 'http://www.w3.org/2000/svg';
+const shape = (tag, attributes, ...children) => {
+  const element = document.createElementNS(svgNames, tag);
+  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
+  element.append(...children);
+  return element;
+};
+const path = (key) => `survey.points[].${key}`;
+const told = ['survey.readings', 'survey.doubtful', 'survey.closing', 'survey.feet'];
+const margin_mm = 250;
+// Taps farther than this from every point are meant for none, in CSS pixels.
+const farthest = 48;
+
+// `actions` as for makeField; `after(problems)` ends every change. `engine` is the desk's.
+export function makeSurvey(engine, actions, { after, place }) {
+  let chosen = 0;
+  let count = 0;
+  let points = [];
+  let controls = [];
+  let table = null;
+  let shownFor = '';
+  let focusNext = false;
+
+  const say = el('p', { role: 'status', class: 'error' });
+  const start = el('div', {},
+    el('p', { text: 'A level line over the ground, by laser, hose or straightedge, and a tape: read down to the ground at each point. Heights count from where feet stand, so read there too.' }),
+    el('button', { type: 'button', class: 'main', id: 'set-out', text: 'Set out the usual points', click: () => run(() => engine.setOutPoints(), 0) }));
+  const plan = shape('svg', { class: 'ground-plan', role: 'img', 'aria-label': 'Plan of the points; the same points follow one by one' });
+  const head = el('h4', { id: 'point-head', tabindex: '-1' });
+  const state = el('p', { id: 'point-state' });
+  const reading = el('div', { class: 'fields' });
+  const where = el('div', { class: 'fields' });
+  const step = (text, id, move) => el('button', { type: 'button', class: 'plain', id, text, click: move });
+  const card = el('div', { class: 'card point' }, head, state, reading,
+    el('div', { class: 'row' },
+      step('Back', 'point-back', () => choose((chosen + count - 1) % count)),
+      el('button', { type: 'button', class: 'main', id: 'point-next', text: 'Next', click: next })),
+    el('div', { class: 'row' },
+      step('Read it again', 'point-again', () => again(null)),
+      step('From a new line', 'point-line', () => again('next'))),
+    el('details', {}, el('summary', { text: 'Where it is' }), where,
+      el('div', { class: 'row' },
+        step('Add a point beside it', 'point-add', add),
+        step('Remove this point', 'point-remove', remove))));
+  const marks = el('p', { class: 'soft', text: '\u25CF read, \u25CB to be read, \u25C6 doubtful, \u25A0 a joint; two rings: read more than once; below the dashed line, the counters\u2019 front: feet.' });
+  const howMany = el('p', { id: 'points-left' });
+  const findings = el('div', { id: 'ground-told' });
+  place.append(el('h3', { text: 'The ground, point by point' }), start,
+    el('div', { class: 'survey' }, howMany, plan, marks, card, findings), say);
+  const body = place.querySelector('.survey');
+
+  function run(change, then) {
+    const before = chosen;
+    chosen = then;
+    const problems = after(change());
+    setText(say, problems.map(({ message }) => message).join(' '));
+    if (problems.length > 0) chosen = before;
+    return problems.length === 0;
+  }
+  function choose(index) {
+    chosen = index;
+    draw();
+  }
+  const input = () => controls[0]?.input;
+  // What is typed counts before the next point is shown; what is refused keeps its point.
+  function next() {
+    input()?.blur();
+    if (input()?.getAttribute('aria-invalid')) return;
+    points[chosen].reading = input()?.value.trim() || null;
+    const others = [...points.keys()].map((i) => (chosen + 1 + i) % count);
+    choose(others.find((i) => points[i].reading === null) ?? others[0]);
+    input()?.focus();
+    input()?.select();
+  }
+  function again(line) {
+    const { x_mm, y_mm, kind, setup } = points[chosen];
+    const lines = points.map((point) => point.setup);
+    const from = line ? Math.min(3, Math.max(...lines) + 1) : setup;
+    focusNext = run(() => engine.addPoint(x_mm, y_mm, kind, from), count);
+  }
+  function remove() {
+    const gone = chosen;
+    run(() => engine.removePoint(gone), Math.max(0, gone - 1));
+  }
+  function add() {
+    const { x_mm, y_mm, kind, setup } = points[chosen];
+    run(() => engine.addPoint(x_mm + 200, y_mm, kind, setup), count);
+  }
+
+  // The plan has its front below, as one stands before it.
+  const box = () => {
+    const xs = points.map(({ x_mm }) => x_mm);
+    const ys = points.map(({ y_mm }) => y_mm);
+    const [low, high] = [Math.min(0, ...xs) - margin_mm, Math.max(...xs) + margin_mm];
+    const [near, far] = [Math.min(0, ...ys) - margin_mm, Math.max(...ys) + margin_mm];
+    return { low, far, wide: high - low, deep: far - near };
+  };
+  plan.addEventListener('click', (event) => {
+    const area = plan.getBoundingClientRect();
+    const { low, far, wide, deep } = box();
+    // A plan that is too high for the screen stands in the middle of its box.
+    const scale = Math.min(area.width / wide, area.height / deep);
+    const left = area.x + (area.width - wide * scale) / 2;
+    const top = area.y + (area.height - deep * scale) / 2;
+    let best = null;
+    points.forEach((point, index) => {
+      const dx = (point.x_mm - low) * scale + left - event.clientX;
+      const dy = (far - point.y_mm) * scale + top - event.clientY;
+      const away = Math.hypot(dx, dy);
+      // The first of several readings at one place; a tap on the chosen one goes to the next of them.
+      if (away <= farthest && (!best || away < best.away - 0.5 || (best.index === chosen && away < best.away + 0.5))) best = { index, away };
+    });
+    if (best) choose(best.index);
+  });
+
+  function drawPlan() {
+    const { low, far, wide, deep } = box();
+    const unit = wide / 360;
+    plan.setAttribute('viewBox', `0 0 ${wide} ${deep}`);
+    plan.style.aspectRatio = `${wide} / ${deep}`;
+    const at = ({ x_mm, y_mm }) => [x_mm - low, far - y_mm];
+    const parts = [shape('line', { class: 'front', x1: 0, x2: wide, y1: far, y2: far })];
+    for (const panel of engine.report().survey?.panels ?? []) {
+      parts.push(shape('line', {
+        class: panel.shows ? 'edge' : 'edge unseen',
+        x1: panel.from_x_mm - low, y1: far - panel.from_y_mm, x2: panel.to_x_mm - low, y2: far - panel.to_y_mm,
+      }));
+    }
+    points.forEach((point, index) => {
+      const [x, y] = at(point);
+      const mark = point.doubtful ? 'doubtful' : point.reading === null ? 'missing' : 'read';
+      const size = (index === chosen ? 9 : 6) * unit;
+      const group = shape('g', { class: `spot ${mark}${index === chosen ? ' chosen' : ''}`, 'data-point': index });
+      if (index === chosen) group.append(shape('circle', { class: 'ring', cx: x, cy: y, r: 16 * unit }));
+      if (point.repeated) group.append(shape('circle', { class: 'twice', cx: x, cy: y, r: size + 4 * unit }));
+      if (mark === 'doubtful') {
+        group.append(shape('path', { d: `M${x} ${y - 1.4 * size}L${x + 1.4 * size} ${y}L${x} ${y + 1.4 * size}L${x - 1.4 * size} ${y}Z` }));
+      } else if (point.kind === 1) {
+        group.append(shape('rect', { x: x - size, y: y - size, width: 2 * size, height: 2 * size }));
+      } else {
+        group.append(shape('circle', { cx: x, cy: y, r: size }));
+      }
+      parts.push(group);
+    });
+    plan.replaceChildren(...parts);
+  }
+
+  function drawCard() {
+    const point = points[chosen];
+    const lengthText = (key) => {
+      const field = table.get(path(key));
+      return `${field.values[chosen]} ${field.unit}`;
+    };
+    const back = lengthText('y_mm');
+    const kinds = table.get(path('kind')).choices;
+    setText(head, `Point ${chosen + 1} of ${count}: ${kinds[point.kind].label.toLowerCase()}`);
+    setText(state, [
+      `${lengthText('x_mm')} along the front, ${back.startsWith('-') ? `${back.slice(1)} before it` : `${back} behind it`}`,
+      `level line ${'ABCD'[point.setup]}`,
+      point.repeated && `read ${point.repeated} times`,
+      point.doubtful && 'doubtful: read it again',
+      point.reading === null && 'to be read',
+    ].filter(Boolean).join('; ') + '.');
+    // Controls are made anew where another point is shown, and stay while one is typed in.
+    const key = `${chosen}/${count}`;
+    if (shownFor !== key) {
+      shownFor = key;
+      controls = ['reading_mm', 'x_mm', 'y_mm', 'kind', 'setup'].map((name) => makeField(table.get(path(name)), chosen, actions));
+      reading.replaceChildren(controls[0].root);
+      where.replaceChildren(...controls.slice(1).map(({ root }) => root));
+      input().enterKeyHint = 'next';
+      input().addEventListener('keydown', (event) => {
+        if (event.key !== 'Enter') return;
+        event.preventDefault();
+        next();
+      });
+    }
+    for (const control of controls) control.update(actions.value(control.field, chosen));
+    if (focusNext) input().focus();
+    focusNext = false;
+    setText(document.getElementById('point-next'), points.some(({ reading: r }, i) => r === null && i !== chosen) ? 'Next to read' : 'Next');
+  }
+
+  function draw() {
+    if (count === 0) return;
+    drawPlan();
+    drawCard();
+  }
+
+  return {
+    update(rows, report, page) {
+      table = rows;
+      const values = (key) => rows.get(path(key)).values;
+      count = values('reading_mm').length;
+      setHidden(start, count > 0);
+      setHidden(body, count === 0);
+      if (count === 0) {
+        points = [];
+        shownFor = '';
+        return;
+      }
+      chosen = Math.min(chosen, count - 1);
+      const choice = (key, index) => rows.get(path(key)).choices.findIndex(({ value }) => value === values(key)[index]);
+      // The engine's own places, in mm: a reading belongs to the first one at its place.
+      const places = report.survey?.points ?? [];
+      const config = engine.config().survey?.points ?? [];
+      points = config.map((point, index) => {
+        // What equals its default is left out of a file.
+        const { x_mm = 0, y_mm = 0 } = point;
+        const spot = places.find((one) => Math.abs(one.x_mm - x_mm) <= 2 && Math.abs(one.y_mm - y_mm) <= 2);
+        return {
+          x_mm, y_mm, reading: values('reading_mm')[index], kind: choice('kind', index), setup: choice('setup', index),
+          doubtful: Boolean(spot?.doubtful), repeated: (spot?.readings ?? 0) > 1 ? spot.readings : 0,
+        };
+      });
+      const unread = points.filter(({ reading: r }) => r === null).length;
+      setText(howMany, unread > 0 ? `${count - unread} of ${count} read.` : `All ${count} are read.`);
+      const items = (page.sections.find(({ id }) => id === 'ground')?.items ?? []).filter(({ why }) => told.includes(why));
+      syncList(findings, items, () => el('p', {}, verdictMark(), ' ', el('span')), (line, item) => {
+        setVerdict(line.firstElementChild, item.verdict);
+        setText(line.lastElementChild, item.sentence);
+      });
+      draw();
+    },
+  };
+}
