@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/evaluate/fit_rows.h"
 #include "engine/evaluate/steps.h"
 
 namespace hs::evaluate {
@@ -132,6 +133,31 @@ FitSpot fit_at(const config::Config& config, double oven_floor_mm, double stando
   }
   if (spot.cooks == 0) spot.share = 0;
   return spot;
+}
+
+std::vector<FitRows> fit_rows(const config::Config& config, std::span<const double> floors_mm,
+                              std::span<const double> standoffs_mm) {
+  const Scene scene = scene_of(config);
+  const std::vector<bool> at_oven = pull_the_oven(config, scene);
+  const heat::Mouth mouth = heat::mouth_of(scene.geometry, config.oven.floor_temp_c);
+  std::vector<FitRows> all;
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    if (!at_oven[i]) continue;
+    const cook::Body& body = scene.bodies[i];
+    FitRows rows{i, {}, {}};
+    for (const double floor_mm : floors_mm) {
+      rows.too_high.push_back(!hands_reach(body, floor_mm));
+      for (const double standoff_mm : standoffs_mm) {
+        const sight::Eye eye = eye_of(body, config.view, standoff_mm, floor_mm);
+        const bool see_all = sees_target(scene, config.view, eye);
+        rows.cells.push_back(
+            {share_from(scene, config.view, eye, see_all), see_all,
+             standoff_mm < heat::linger_standoff_mm(mouth, eye.x_mm, eye.height_mm)});
+      }
+    }
+    all.push_back(std::move(rows));
+  }
+  return all;
 }
 
 }  // namespace hs::evaluate

@@ -170,6 +170,15 @@ std::vector<Section> sections(const Page& page) {
                  "The best heights of each way, and what each gives up.",
                  arrangement_tables(page),
                  {}});
+  all.push_back({"fit",
+                 "Height and distance",
+                 "How much of the pizza shows, by the height of the oven's floor above the ground "
+                 "at the feet and the eye's distance from the mouth. \"all\": the whole target; "
+                 "\"hot\": too hot there for the face to linger, and perhaps farther out too; it "
+                 "is no clearance. Computed; the reasons are under seeing all, hands and "
+                 "lingering.",
+                 fit_tables(page),
+                 {}});
   all.push_back({"sensitivity",
                  "How sure this is",
                  sharpest_measurement(page),
@@ -195,6 +204,22 @@ std::vector<Section> sections(const Page& page) {
   all.push_back({"reach", "Arms, peel and room",
                  "From the counter's front edge; the trunk leans at most 20 degrees.",
                  reach_tables(page), finding_items(page, "reach")});
+  all.push_back({"station",
+                 "Where everything stands",
+                 "The plan and the view in three dimensions, as tables. Along the front from the "
+                 "middle of the mouth, back from the counters' front edge, heights above the "
+                 "ground at the cooks' feet. What is drawn is not measured: our judgement.",
+                 station_tables(page),
+                 {}});
+  if (page.evaluation.build && page.evaluation.build->frame.made()) {
+    all.push_back({"build",
+                   "What is built",
+                   "Cabinets for the heights in use, computed; how they are made is common "
+                   "practice where no finding says otherwise. Try it cold before wood is cut. No "
+                   "structure is checked here.",
+                   build_tables(page),
+                   {}});
+  }
   if (page.evaluation.survey) {
     all.push_back({"ground", "The ground and the base",
                    "Heights above the finished ground at the cooks' feet. Read by tape they are 1 "

@@ -42,14 +42,17 @@ std::vector<std::string_view> explained(const Page& page, const std::vector<Sect
 // The tables of the sections that have some.
 std::vector<Table> people_tables(const Page& page);
 std::vector<Table> arrangement_tables(const Page& page);
+std::vector<Table> fit_tables(const Page& page);  // engine/report/fit_tables.cpp
 std::vector<Table> sensitivity_tables(const Page& page);
 std::vector<Table> clearance_tables(const Page& page);
 std::vector<Table> weather_tables(const Page& page);  // engine/report/surroundings_tables.cpp
 std::vector<Table> reach_tables(const Page& page);
 std::vector<Table> heat_tables(const Page& page);
 std::vector<Table> light_tables(const Page& page);
-std::vector<Table> survey_tables(const Page& page);  // engine/report/survey_tables.cpp
-std::vector<Table> loads_tables(const Page& page);   // engine/report/loads_tables.cpp
+std::vector<Table> survey_tables(const Page& page);   // engine/report/survey_tables.cpp
+std::vector<Table> loads_tables(const Page& page);    // engine/report/loads_tables.cpp
+std::vector<Table> station_tables(const Page& page);  // engine/report/station_tables.cpp
+std::vector<Table> build_tables(const Page& page);    // the same; only where there is a build
 std::vector<Table> trial_tables(const Page& page);
 std::vector<Table> source_tables(const Page& page);
 

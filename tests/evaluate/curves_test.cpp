@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "catch_amalgamated.hpp"
+#include "engine/evaluate/fit_rows.h"
 #include "engine/evaluate/steps.h"
 #include "tests/report/preset.h"
 
@@ -154,6 +155,46 @@ TEST_CASE("a place of the fit map knows who sees it all and whose hands it is to
   CHECK(high.see_all.empty());
   CHECK(high.share == 0);
   CHECK(fit_at(preset("stations/prep_only"), 1000, 700).cooks == 0);
+}
+
+TEST_CASE("the fit map as numbers says of each cook what one place of it says of all",
+          "[evaluate][fit_map][law]") {
+  const double floors_mm[] = {850, 1010.4, 1200, 1500}, standoffs_mm[] = {200, 450, 700, 1400};
+  for (const char* name : {"demo", "stations/four_cooks"}) {
+    CAPTURE(name);
+    const config::Config config = preset(name);
+    const std::vector<FitRows> rows = fit_rows(config, floors_mm, standoffs_mm);
+    REQUIRE(!rows.empty());
+    int hot = 0, high = 0, hidden = 0;
+    for (std::size_t f = 0; f < std::size(floors_mm); ++f) {
+      for (std::size_t d = 0; d < std::size(standoffs_mm); ++d) {
+        FitSpot wanted;
+        wanted.share = 2;
+        for (const FitRows& one : rows) {
+          REQUIRE(one.cells.size() == std::size(floors_mm) * std::size(standoffs_mm));
+          const FitCell& cell = one.cells[f * std::size(standoffs_mm) + d];
+          wanted.share = std::min(wanted.share, cell.share);
+          if (cell.see_all) wanted.see_all.push_back(one.cook);
+          if (one.too_high[f]) wanted.too_high.push_back(one.cook);
+          if (cell.too_hot) wanted.too_hot.push_back(one.cook);
+          hot += cell.too_hot;
+          high += one.too_high[f];
+          hidden += cell.share < 0.5;
+        }
+        const FitSpot spot = fit_at(config, floors_mm[f], standoffs_mm[d]);
+        CHECK(rows.size() == spot.cooks);
+        CHECK(wanted.share == spot.share);
+        CHECK(wanted.see_all == spot.see_all);
+        CHECK(wanted.too_high == spot.too_high);
+        CHECK(wanted.too_hot == spot.too_hot);
+      }
+    }
+    // All three kinds of place were there.
+    CHECK(hot > 0);
+    CHECK(high > 0);
+    CHECK(hidden > 0);
+  }
+  CHECK(fit_rows(preset("stations/prep_only"), floors_mm, standoffs_mm).empty());
 }
 
 TEST_CASE("the map's good places are those where all see and no hand is too high",

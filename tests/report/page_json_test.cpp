@@ -1,14 +1,18 @@
 #include "engine/report/page_json.h"
 
 #include <algorithm>
+#include <cmath>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <string>
 
 #include "catch_amalgamated.hpp"
 #include "engine/config/fields.h"
+#include "engine/evaluate/build.h"
 #include "engine/evaluate/evaluate.h"
+#include "engine/evaluate/fit_rows.h"
 #include "engine/report/field_text.h"
+#include "engine/report/phrases.h"
 #include "engine/report/sheet.h"
 #include "engine/report/sheet_json.h"
 #include "tests/report/hand_built.h"
@@ -65,10 +69,9 @@ TEST_CASE("the page has its sections in their order", "[report][page]") {
   CHECK(page.at("units") == "inch");
   std::string order;
   for (const json& each : page.at("sections")) order += each.at("id").get<std::string>() + " ";
-  CHECK(
-      order ==
-      "people findings arrangements sensitivity clearances heat light weather reach trial cautions "
-      "sources ");
+  CHECK(order ==
+        "people findings arrangements fit sensitivity clearances heat light weather reach station "
+        "trial cautions sources ");
   CHECK(built(Units::Millimetre).at("units") == "mm");
 }
 
@@ -125,7 +128,92 @@ TEST_CASE("tables have as many cells in each row as columns", "[report][page][la
       for (const json& row : table.at("rows")) CHECK(row.size() == table.at("columns").size());
     }
   }
-  CHECK(tables == 14);
+  CHECK(tables == 17);
+}
+
+TEST_CASE("the fit map is a table for each cook at the oven, around the floor in use",
+          "[report][page][fit_map]") {
+  for (const Units units : {Units::Inch, Units::Millimetre}) {
+    const config::Config config = test::hand_built_config();
+    const evaluate::Evaluation e = evaluate::evaluate(config);
+    const json page = json::parse(report::page_json(config, e, units));
+    const json& tables = section(page, "fit").at("tables");
+    std::vector<std::size_t> at_oven;
+    for (const auto& one : evaluate::fit_rows(config, {}, {})) at_oven.push_back(one.cook);
+    REQUIRE(!at_oven.empty());
+    REQUIRE(tables.size() == at_oven.size());
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+      const json& table = tables.at(i);
+      CHECK(table.at("caption").get<std::string>().starts_with(config.cooks[at_oven[i]].name));
+      std::size_t watching = 0;
+      for (std::size_t c = 1; c < table.at("columns").size(); ++c) {
+        if (table.at("columns").at(c).get<std::string>().ends_with(", as you watch")) watching = c;
+      }
+      REQUIRE(watching > 0);
+      int as_it_is = 0;
+      for (const json& row : table.at("rows")) {
+        const auto name = row.at(0).get<std::string>();
+        if (name.find(", as it is") == std::string::npos) continue;
+        ++as_it_is;
+        const evaluate::CookResult& cook = e.cooks[at_oven[i]];
+        const std::string share =
+            cook.watching.target_seen ? "all" : report::percent(cook.watching.pizza_share);
+        CHECK(row.at(watching).get<std::string>().starts_with(share));
+      }
+      CHECK(as_it_is == 1);
+    }
+  }
+}
+
+TEST_CASE("everything that stands somewhere has its row, and says what of it is drawn",
+          "[report][page][station]") {
+  const config::Config config = test::hand_built_config();
+  const evaluate::Evaluation e = test::hand_built_evaluation(config);
+  const json page = json::parse(report::page_json(config, e, Units::Millimetre));
+  const json& tables = section(page, "station").at("tables");
+  REQUIRE(tables.size() == 2);
+  const auto row = [&](std::size_t table, const std::string& name, const std::string& second = {}) {
+    for (const json& each : tables.at(table).at("rows")) {
+      if (each.at(0) == name && (second.empty() || each.at(1) == second)) return each;
+    }
+    FAIL("no row " << name);
+    return json();
+  };
+  // Heights are those in use: the oven's body stands on its base at 1075 mm.
+  CHECK(row(0, "Dough counter").at(3) == "910 mm");
+  CHECK(row(0, "Oven").at(3).get<std::string>().starts_with("1075 mm to "));
+  // A gap of 200 mm was measured on the left: the thing there ends 200 mm from the body.
+  const double left_mm = -config.oven.width_mm / 2 - 200;
+  CHECK(row(0, "Nearest thing on the left")
+            .at(1)
+            .get<std::string>()
+            .ends_with(std::to_string(std::lround(-left_mm)) + " mm left"));
+  CHECK(row(0, "Nearest thing on the left").at(4) == "as measured; its size is drawn");
+  // Ana's eye is 700 mm from the mouth's plane when she watches; Ben kneads only.
+  CHECK(row(1, "Ana", "watching the oven").at(2) == "the middle");
+  CHECK(row(1, "Ben", "making dough").at(4) == "the ground");
+  for (const json& each : tables.at(1).at("rows")) {
+    if (each.at(0) == "Ben") CHECK(each.at(1) == "making dough");
+  }
+}
+
+TEST_CASE("what is built is listed part by part, and only where something is",
+          "[report][page][parts]") {
+  const config::Config config;
+  const evaluate::Evaluation e = evaluate::evaluate_all(config);
+  REQUIRE(e.build);
+  REQUIRE(e.build->frame.made());
+  const json page = json::parse(report::page_json(config, e, Units::Inch));
+  const json& tables = section(page, "build").at("tables");
+  REQUIRE(tables.size() == 3);
+  CHECK(tables.at(0).at("rows").size() == e.build->frame.runs.size());
+  const json& rows = tables.at(1).at("rows");
+  REQUIRE(rows.size() == e.build->parts.parts.size());
+  int pieces = 0;
+  for (const json& row : rows) pieces += std::stoi(row.at(2).get<std::string>());
+  CHECK(pieces == static_cast<int>(e.build->frame.pieces.size()));
+  CHECK(tables.at(2).at("rows").size() == e.build->parts.hardware.size());
+  for (const json& each : built(Units::Inch).at("sections")) CHECK(each.at("id") != "build");
 }
 
 TEST_CASE("estimates show their error and measured heights do not", "[report][page]") {
