@@ -5,6 +5,7 @@ import './cases/controls.mjs';
 import './cases/link.mjs';
 import './cases/forms.mjs';
 import './cases/sheets.mjs';
+import './cases/access.mjs';
 import './cases/drawings.mjs';
 import './cases/plots.mjs';
 import './cases/report.mjs';

@@ -50,6 +50,8 @@ export function makeDocument(program, host) {
   let person = 0;
   let forgetNext = false;
   addStyle();
+  // The first screen's own heading went with it.
+  find('document').prepend(el('h1', { class: 'quiet', text: document.title }));
 
   const read = () => {
     table = engine.fields();

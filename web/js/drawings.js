@@ -77,7 +77,10 @@ export function makeDrawings(engine) {
         syncList(place, wanted, make, (part, { name, title, caption, section }) => {
           Object.assign(part.dataset, { name, section });
           setText(part.querySelector('summary'), title);
-          if (!part.shown) setText(part.querySelector('figcaption'), caption);
+          if (!part.shown) {
+            setText(part.querySelector('figcaption'), caption);
+            part.querySelector('img').alt = title;
+          }
           part.querySelector('.scroll').setAttribute('aria-label', title);
         });
       }
