@@ -232,6 +232,34 @@ TEST_CASE("a tap on a rule never jumps", "[ui][touch]") {
   CHECK(screen.session.config().view.standoff_mm > from);
 }
 
+TEST_CASE("a hand that passes over a rule moves nothing", "[ui][touch]") {
+  for (const Size size : kSizes) {
+    Screen screen(size);
+    const config::Config before = screen.session.config();
+    for (const char* path : kRules) {
+      const std::string field = std::string("field:") + path;
+      const Rect r = screen.rect(field);
+      INFO(path << " at " << size.width);
+      // Up and down, never quite straight; and back to where it began.
+      for (const float way : {-1.0F, 1.0F}) {
+        screen.drag(field, 40 * way, 120 * way);
+        screen.drag(field, -25, 60 * way);
+      }
+      screen.down(r.x + 0.9F * r.w, r.middle_y());
+      screen.rest();
+      for (const float off : {10.0F, 20.0F, 8.0F, 0.0F}) {
+        screen.move(r.x + 0.9F * r.w, r.middle_y() + off);
+        screen.rest();
+      }
+      screen.up(r.x + 0.9F * r.w, r.middle_y());
+      screen.rest();
+      CHECK(screen.session.config() == before);
+      CHECK_FALSE(screen.session.can_undo());
+      CHECK_FALSE(screen.session.dragging());
+    }
+  }
+}
+
 TEST_CASE("sliding off, a cancelled touch and a second finger press nothing", "[ui][touch]") {
   Screen screen;
   const config::Config before = screen.session.config();

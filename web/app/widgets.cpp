@@ -191,12 +191,13 @@ ValueChange value_control(Ui& ui, const Rect& rect, const ValueSpec& spec, Hold&
   touch = ui.target(id, spec.label, track, trimmed(spec.value_mm, 1));
   const ImVec2 pointer = ImGui::GetIO().MousePos;
   if (touch.began) {
-    hold = {id, spec.value_mm, pointer.x, pointer.y, false, scale.low, scale.high};
+    hold = {id, spec.value_mm, pointer.x, pointer.y, false, false, scale.low, scale.high};
   } else if (touch.held && hold.id == id && ImGui::IsMousePosValid()) {
-    const float dx = pointer.x - hold.x;
-    if (!hold.moved && std::abs(dx) > kStill) {
-      hold.moved = true;
-      hold.x += dx > 0 ? kStill : -kStill;
+    const float dx = pointer.x - hold.x, dy = pointer.y - hold.y;
+    if (!hold.moved && !hold.passed && std::max(std::abs(dx), std::abs(dy)) > kStill) {
+      hold.passed = std::abs(dy) > std::abs(dx);
+      hold.moved = !hold.passed;
+      if (hold.moved) hold.x += dx > 0 ? kStill : -kStill;
     }
     if (hold.moved) {
       const double per_px = (hold.high - hold.low) / static_cast<double>(scale.rule.w);
@@ -211,7 +212,7 @@ ValueChange value_control(Ui& ui, const Rect& rect, const ValueSpec& spec, Hold&
     const float gap = hold.x - scale.x_of(spec.value_mm);
     if (hold.moved) {
       change.done = true;
-    } else if (touch.pressed && std::abs(gap) > kStill) {
+    } else if (touch.pressed && !hold.passed && std::abs(gap) > kStill) {
       step_to(gap > 0 ? spec.step_mm : -spec.step_mm);
     }
     hold.id.clear();

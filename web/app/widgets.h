@@ -14,12 +14,13 @@
 namespace hs::web {
 
 // The one value that a finger holds. It follows the finger from where it was, so a tap never makes
-// it jump; what it may run between is fixed when the finger lands.
+// it jump; what it may run between is fixed when the finger lands. A hand that goes up or down from
+// there passes over it, and moves nothing.
 struct Hold {
   std::string id;
   double value = 0;
   float x = 0, y = 0;
-  bool moved = false;
+  bool moved = false, passed = false;
   double low = 0, high = 0;
 };
 inline constexpr float kStill = 4;  // CSS px that a finger may tremble
