@@ -6,6 +6,7 @@ import './cases/link.mjs';
 import './cases/forms.mjs';
 import './cases/sheets.mjs';
 import './cases/access.mjs';
+import './cases/touch.mjs';
 import './cases/drawings.mjs';
 import './cases/plots.mjs';
 import './cases/report.mjs';

@@ -5,7 +5,6 @@ import { el, setHidden, setText } from './dom.js';
 
 let made = 0;
 
-
 // What an absent value means, in a list of choices.
 const absentWords = { unknown: 'Not known', derived: 'As usual' };
 
@@ -14,13 +13,13 @@ export function numberOf(field, units, text) {
   const parts = /^(-?)(\d+(?:\.\d+)?)?(?:\s*(\d+)\/(\d+))?$/.exec(text ?? '');
   if (!parts || !(parts[2] || parts[3])) return null;
   const size = Number(parts[2] || 0) + (parts[3] ? Number(parts[3]) / Number(parts[4]) : 0);
-  return (parts[1] ? -size : size) * (field.kind === 'length' && units === 'inch' ? 25.4 : 1);
+  return (parts[1] ? -size : size) * (inInches(field, units) ? 25.4 : 1);
 }
 
 // The next value up or down, as text with its unit so that it means the same on every device.
 // `present` is in the field's own unit. In inches the steps are those of a folding rule.
 export function stepped(field, units, present, direction) {
-  const inches = field.kind === 'length' && units === 'inch';
+  const inches = inInches(field, units);
   const unit = inches ? 25.4 : 1;
   const step = inches ? (field.step <= 5 ? 0.25 : 0.5) : field.step;
   const count = present / unit / step;
@@ -32,12 +31,24 @@ export function stepped(field, units, present, direction) {
   return inches && next === whole * step * unit ? `${whole * step} in` : `${Number(next.toFixed(1))} mm`;
 }
 
-// A number has no decimal point on some phones' keypads, and no fraction bar on any.
-function inputMode(field, units) {
-  if (field.kind === 'text') return 'text';
-  if (field.kind === 'length' && units === 'inch') return 'text';
-  return field.min < 0 ? 'text' : 'decimal';
-}
+const inInches = (field, units) => field.kind === 'length' && units === 'inch';
+
+// The keypad of a number has no minus.
+const inputMode = (field) => (field.kind === 'text' || field.min < 0 ? 'text' : 'decimal');
+
+// Nor has it a fraction bar: in inches these stand under the number while it is typed. Each is in the
+// number or not; together they say every sixteenth.
+const sixteenths = [8, 4, 2, 1];
+const fraction = (parts) => {
+  let [over, under] = [parts, 16];
+  for (; over > 0 && over % 2 === 0; over /= 2) under /= 2;
+  return over > 0 ? `${over}/${under}` : '';
+};
+// Whole inches and sixteenths, to the nearest.
+const split = (inches) => {
+  const parts = Math.round(inches * 16);
+  return [Math.floor(parts / 16), parts % 16];
+};
 
 function makeChoice(field, id, error, commit) {
   const input = el('select', { id, 'aria-describedby': error, change: () => commit(input.value) });
@@ -108,6 +119,36 @@ export function makeField(field, index, actions) {
     });
   }
 
+  // The inches in the field, or in use in their place; null for what is not read here ("5' 10").
+  const inchesNow = () => {
+    const mm = input.value.trim() === '' ? actions.start(path) ?? 0 : numberOf(field, 'inch', input.value.trim());
+    return typeof mm === 'number' && mm >= 0 ? split(mm / 25.4) : null;
+  };
+  const flip = (part) => {
+    const [whole, parts] = inchesNow() ?? [];
+    if (whole === undefined) return;
+    input.value = [whole || '', fraction(parts ^ part)].filter(Boolean).join(' ') || '0';
+    commit(input.value);
+    mark();
+  };
+  const chips = stepper && field.kind === 'length' && el('div', { class: 'chips', role: 'group', hidden: true, 'aria-label': `Fractions of an inch: ${name}` },
+    // A keyboard has the bar, and needs no stop for each of them.
+    ...sixteenths.map((part) => el('button', { type: 'button', tabindex: '-1', text: fraction(part), click: () => flip(part) })));
+  const mark = () => {
+    const [, parts] = inchesNow() ?? [0, 0];
+    [...chips.children].forEach((chip, i) => chip.setAttribute('aria-pressed', String((parts & sixteenths[i]) > 0)));
+  };
+  if (chips) {
+    // The field keeps the focus, and with it the keypad.
+    chips.addEventListener('mousedown', (event) => event.preventDefault());
+    input.addEventListener('input', mark);
+    input.addEventListener('blur', () => setHidden(chips, true));
+    input.addEventListener('focus', () => {
+      setHidden(chips, !inInches(field, actions.units()));
+      mark();
+    });
+  }
+
   const buttons = stepper && [
     el('button', { type: 'button', class: 'step', text: '\u2212', 'aria-label': `Less: ${name}`, click: () => step(-1) }),
     el('button', { type: 'button', class: 'step', text: '+', 'aria-label': `More: ${name}`, click: () => step(1) }),
@@ -129,7 +170,7 @@ export function makeField(field, index, actions) {
     ? el('label', { class: 'check', for: id }, input, field.question)
     : el('label', { for: id, text: field.question });
   const entry = label.contains(input) ? null
-    : el('div', { class: 'entry' }, buttons && buttons[0], input, unit, buttons && buttons[1], clearButton);
+    : el('div', { class: 'entry' }, buttons && buttons[0], input, unit, buttons && buttons[1], clearButton, chips);
   const root = el('div', { class: 'field' }, label, ask, help, entry, error);
   root.dataset.path = path;
 
@@ -144,7 +185,7 @@ export function makeField(field, index, actions) {
       if (unit) setText(unit, value.unit);
       if (value.usual) setText(input.firstElementChild, `${value.usual} (usual)`);
       if (input.type === 'text') {
-        input.inputMode = inputMode(field, actions.units());
+        input.inputMode = inputMode(field);
         const placeholder = value.text === null ? value.placeholder : '';
         if (input.placeholder !== placeholder) input.placeholder = placeholder;
       }
