@@ -147,8 +147,9 @@ Sheaf findings(Stations stations, Units units) {
   for (const Subject& subject : subjects) {
     std::vector<const Finding*> found;
     for (const Compared& station : stations) found.push_back(finding_on(station, subject));
-    const auto verdict_of = [](const Finding* f) { return f ? static_cast<int>(f->verdict) : -1; };
-    // Other numbers under the same verdict are in the heights and in what each station says.
+    const auto verdict_of = [](const Finding* f) { return f ? f->verdict : Verdict::Ok; };
+    // Other numbers under the same verdict are in the heights and in what each station says; and
+    // what is fine where it is asked, and not asked elsewhere, sets no station apart.
     if (std::all_of(found.begin(), found.end(),
                     [&](const Finding* f) { return verdict_of(f) == verdict_of(found.front()); })) {
       ++sheaf.same;

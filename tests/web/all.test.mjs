@@ -21,6 +21,7 @@ import './cases/keep.mjs';
 import './cases/files.mjs';
 import './cases/square.mjs';
 import './cases/family.mjs';
+import './cases/compare.mjs';
 import './cases/start.mjs';
 import './cases/offline.mjs';
 import './cases/gallery.mjs';

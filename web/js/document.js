@@ -1,6 +1,7 @@
 // The document side of the page as a whole: everything that is read, typed or listed. Loaded after
 // the picture, and all there is where a browser has no WebGL.
 
+import { makeCompare } from './compare.js';
 import { makeDesk } from './desk.js';
 import { el, setHidden } from './dom.js';
 import { makeDrawings } from './drawings.js';
@@ -104,9 +105,14 @@ export function makeDocument(program, host) {
 
   const tell = makeTell(host.notice);
   let stations = null;
+  let compare = null;
+  const listChanged = () => {
+    stations?.update();
+    compare?.update();
+  };
   const example = engine.example();
   const keep = makeKeep(engine, example, host.opened, {
-    tell, listChanged: () => stations?.update(), invited: host.invited,
+    tell, listChanged, invited: host.invited,
     passing: (link, records) => answeredBy(engine, link, records).length > 0,
   });
   const backTo = (record) => ({ label: 'Back to it', action: () => openKept(record) });
@@ -174,6 +180,7 @@ export function makeDocument(program, host) {
   const greeted = host.byLink && !keep.wasKept
     && family.greet(host.opened, host.invited, before ? `Yours is kept: ${nameOf(before)}.` : '');
   if (before && !greeted) tell(`This link is a station of its own here. Yours is kept: ${nameOf(before)}.`, { ...backTo(before), label: 'Show it' });
+  compare = makeCompare(shelfPlace, engine, { list: keep.list, units: host.units });
   workOffline(shelfPlace, { tell, leave: keep.flush });
 
   const start = makeStart(engine, { open: (body) => openOther(body) });
@@ -225,6 +232,7 @@ export function makeDocument(program, host) {
     setHidden(find('strips'), !report.survey?.base);
     forgetNext = false;
     share.update();
+    compare.update();
     find('undo').disabled = !engine.canUndo();
     find('redo').disabled = !engine.canRedo();
     setHidden(find('accept-trial'), !report.trial || report.trial.agrees || report.trial.corrected_mm === null);
