@@ -211,7 +211,8 @@ struct Surroundings {
   std::optional<clearance::Vents> grill_vents, fire_feature_vents;  // for the cylinder, if any
 };
 
-struct Build;  // engine/evaluate/build.h
+struct Build;   // engine/evaluate/build.h
+struct Packet;  // engine/evaluate/packet.h
 
 struct Evaluation {
   oven::Geometry geometry;
@@ -240,6 +241,8 @@ struct Evaluation {
   std::optional<double> fits_adults_share;
   // Only after add_build() (engine/evaluate/build.h); its findings are among the others then.
   std::shared_ptr<const Build> build;
+  // Only after add_packet() (engine/evaluate/packet.h), and only where a frame was made.
+  std::shared_ptr<const Packet> packet;
 };
 
 // Everything. Any Config that check() (engine/evaluate/check.h) finds no problem in; at most 3 ms

@@ -1,0 +1,101 @@
+#pragma once
+// Which part comes out of which board or sheet, for the parts of one station, and in which order
+// the saw passes: values of the packet.
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/config/config.h"
+#include "engine/frame/piece.h"
+#include "engine/parts/parts.h"
+
+namespace hs::evaluate {
+
+// One part to be sawn: how large the saw leaves it, its rough size where it has one.
+struct CutItem {
+  int part = 0;                        // its number in the parts list
+  int copy = 0;                        // which of that part's pieces, from 0
+  double length_mm = 0, width_mm = 0;  // length along the grain, or the longer side
+};
+
+// What parts may be cut from: a row of the stock list, or what a yard usually has.
+struct CutStock {
+  std::string name;
+  std::optional<std::size_t> row;  // in config.stock; absent: a usual size, not in the list
+  double length_mm = 0, width_mm = 0;
+  std::optional<int> on_hand;   // how many there are; absent: bought, as many as needed
+  std::optional<double> price;  // of one; absent: not known, or there already
+  int used = 0;                 // how many the plan takes
+};
+
+// A piece of a board or sheet once it is sawn. Places from the stock's own lower left corner: x
+// along its length, y along its width; of a board y is 0 and width the board's.
+struct SawnPiece {
+  enum class Kind : std::uint8_t {
+    Part,
+    Strip,     // sawn again
+    Leftover,  // kept: an offcut
+    Waste,     // too small to keep
+  };
+  Kind kind = Kind::Part;
+  std::size_t item = 0;  // of a part: index in CutGroup::items
+  double x_mm = 0, y_mm = 0, length_mm = 0, width_mm = 0;
+  bool turned = false;  // a part whose length lies across the sheet
+};
+
+// One pass of the saw, in the order that they are made. The saw takes a kerf beside its line.
+struct SawPass {
+  int number = 0;                  // from 1, in its board or sheet
+  bool trim = false;               // takes a factory edge or a board's end off
+  bool along = false;              // the saw runs along the stock's length
+  double at_mm = 0;                // near side of the kerf, on the stock: x, or y if along
+  double from_mm = 0, to_mm = 0;   // where the saw begins and ends on the other axis
+  double fence_mm = 0;             // from the edge of the piece in hand to the kerf
+  std::optional<std::size_t> off;  // index in CutStick::pieces of what comes off finished
+};
+
+// One board or sheet and all that comes out of it.
+struct CutStick {
+  std::size_t stock = 0;          // index in CutGroup::stocks
+  std::vector<SawnPiece> pieces;  // parts, strips, leftovers, waste
+  std::vector<SawPass> passes;    // strips first
+};
+
+// All parts of one material and section, planned together.
+struct CutGroup {
+  frame::Material material = frame::Material::Sheet;
+  std::string name;                   // "exterior plywood, 18.3 mm", "treated lumber, 2x4"
+  bool sheets = false;                // else boards
+  bool turned_allowed = false;        // no grain: parts may be turned
+  double thick_mm = 0, width_mm = 0;  // width: of boards
+  std::vector<CutItem> items;
+  std::vector<CutStock> stocks;
+  std::vector<CutStick> sticks;        // each item once, unless it is in `too_large`
+  std::vector<std::size_t> too_large;  // items that no stock holds
+  int bought = 0, from_hand = 0;       // boards or sheets
+  // Of what is bought: no plan needs fewer; with prices for every stock: none costs less.
+  int bought_at_least = 0;
+  std::optional<double> cost, cost_at_least;
+  bool proven = false;     // the bound meets the plan
+  double stock_share = 0;  // of what is taken (length or area): ends in a part
+};
+
+struct Cutting {
+  double kerf_mm = 0, sheet_trim_mm = 0, board_trim_mm = 0;
+  std::vector<CutGroup> groups;
+};
+
+// A leftover at least this long (and, of a sheet, wide) is kept: our judgement.
+inline constexpr double kKeptLength_mm = 300, kKeptWidth_mm = 100;
+
+// The plans for all parts that are sawn from boards or sheets: offcuts on hand first, then the
+// cheapest stock that holds the parts; the usual sizes of the trade where the list has none for a
+// material. The same parts and stock give the same plan on every machine; the search of each group
+// is bounded by `steps`.
+Cutting cutting_of(const config::Config& config, const parts::List& parts, std::int64_t steps);
+
+}  // namespace hs::evaluate
