@@ -200,6 +200,8 @@ constexpr Suffix kSuffixes[] = {
     {Quantity::Speed, "mph", 0.44704, 0},
     {Quantity::Speed, "km/h", 1 / 3.6, 0},
     {Quantity::Speed, "kn", 1852.0 / 3600, 0},
+    {Quantity::Power, "w", 1, 0},
+    {Quantity::Power, "watts", 1, 0},
     {Quantity::Share, "%", 0.01, 0},
     {Quantity::Flux, "lm", 1, 0},
     {Quantity::Flux, "lumens", 1, 0},

@@ -2,7 +2,7 @@
 // The kinds of number that the project handles, each with one unit in files and one quantum.
 //
 // Files, links and the engine hold millimetres, degrees, degrees Celsius, kilograms, years, lumens,
-// metres a second.
+// metres a second, watts.
 // A number is rounded to its quantum when it is read, so that equal inputs are equal bits on every
 // machine and a link round-trips exactly.
 //
@@ -25,6 +25,9 @@ enum class Quantity : std::uint8_t {
   Weight,       // a judgement, no unit, 0.01
   Flux,         // of light, lumens, 1
   Speed,        // m/s, 0.1
+  Power,        // W, 1
+  Money,        // of the household's own currency, 0.01
+  Count,        // how many, 1
   Text,         // UTF-8
   Flag,         // true or false
   Choice,       // one of a closed list of words
@@ -42,8 +45,11 @@ constexpr int quanta_per_unit(Quantity q) {
       return 10;
     case Quantity::Share:
     case Quantity::Weight:
+    case Quantity::Money:
       return 100;
     case Quantity::Flux:
+    case Quantity::Power:
+    case Quantity::Count:
       return 1;
     case Quantity::Text:
     case Quantity::Flag:
@@ -69,6 +75,10 @@ constexpr std::string_view unit_name(Quantity q) {
       return "lumen";
     case Quantity::Speed:
       return "m/s";
+    case Quantity::Power:
+      return "W";
+    case Quantity::Money:
+    case Quantity::Count:
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Text:

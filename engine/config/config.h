@@ -18,6 +18,7 @@ namespace hs::config {
 inline constexpr int kFormatVersion = 1;
 inline constexpr std::size_t kMaxCooks = 12;
 inline constexpr std::size_t kMaxPoints = 40;  // of the ground's survey
+inline constexpr std::size_t kMaxStock = 40;   // rows of the stock list
 
 enum class Build : std::uint8_t { Adult, AdultA, AdultB, Child };
 enum class Hand : std::uint8_t { Right, Left };
@@ -89,6 +90,32 @@ enum class Holds : std::uint8_t { Doors, Drawers, DrawerAndDoors, Open, Gas };
 enum class Layers : std::uint8_t { One, Two };
 enum class Held : std::uint8_t { Free, Wall, Ground };
 enum class Carries : std::uint8_t { Timber, Legs, Masonry, BaseBoards };
+
+// What a row of the stock list is for. The first eight are frame::Material, in its order.
+enum class StockKind : std::uint8_t {
+  Sheet,
+  DrawerSheet,
+  FrontSheet,
+  FaceBoard,
+  BaseBoard,
+  Carrier,
+  Metal,
+  Slab,
+  Primer,
+  Paint,
+  Bedding,
+  Hardware,
+};
+// Which way its grain runs; None: parts may be turned.
+enum class Grain : std::uint8_t { Length, Width, None };
+enum class Can : std::uint8_t { Litre, Quart, Gallon, FiveLitres };
+enum class Supply : std::uint8_t { V120, V230 };
+enum class Breaker : std::uint8_t { A10, A15, A16, A20 };
+enum class WireSize : std::uint8_t { Awg14, Awg12, Awg10, Awg8, Mm2_1_5, Mm2_2_5, Mm2_4, Mm2_6 };
+enum class BuriedWire : std::uint8_t { Cable, MetalPipe, PlasticPipe, Gfci20A, LowVoltage };
+enum class CodeYear : std::uint8_t { Y2017, Y2020, Y2023, Y2026 };
+enum class OutletAt : std::uint8_t { DoughEnd, OvenEnd, DoughBack };
+enum class WorkDays : std::uint8_t { Weekdays, Weekends, EveryDay };
 
 struct Cook {
   std::string name;  // never empty after reading: "Cook 1", "Cook 2" where none is given
@@ -387,6 +414,68 @@ struct Survey {
   bool operator==(const Survey&) const = default;
 };
 
+// What is in the shop or can be bought. Prices are the household's own.
+struct StockItem {
+  std::string name;
+  StockKind kind = StockKind::Sheet;
+  std::optional<double> length_mm{}, width_mm{}, thick_mm{};  // absent: as the part needs
+  std::optional<double> on_hand{};  // how many there are already; absent: bought when needed
+  std::optional<double> price{};    // of one board, sheet, can or piece
+  Grain grain = Grain::Length;
+  Can can = Can::Litre;  // of paint, primer and bedding
+  // A stretch of a board, from its end, that no part may touch.
+  std::optional<double> bad_from_mm{}, bad_to_mm{};
+
+  bool operator==(const StockItem&) const = default;
+};
+
+// How it is sawn, and in what it is paid.
+struct Shop {
+  double kerf_mm = 3.2;
+  double sheet_trim_mm = 6;   // lost along every edge of a sheet, the trimming cut with it
+  double board_trim_mm = 10;  // and at each end of a board
+  std::string currency;
+
+  bool operator==(const Shop&) const = default;
+};
+
+struct Power {
+  Supply supply = Supply::V120;
+  double outlets = 0;
+  double outlet_w = 1500;  // the most that is plugged in at once
+  double lamp_w = 0;       // 0: no lamp that is wired in
+  Breaker breaker = Breaker::A20;
+  std::optional<WireSize> wire;
+  std::optional<double> run_mm;  // one way, from the breaker to the station
+  std::optional<BuriedWire> buried;
+  std::optional<bool> under_slab;
+  CodeYear edition = CodeYear::Y2023;
+  OutletAt outlet_at = OutletAt::DoughEnd;
+  double outlet_up_mm = 600;  // middle of the box above the ground
+  bool painted_first = false;
+
+  bool operator==(const Power&) const = default;
+};
+
+struct Finish {
+  std::string body_colour, front_colour, inside_colour;  // as the household calls them
+  double coats = 2;
+  std::optional<double> air_c, humidity, surface_c;  // of the day asked about
+  std::optional<bool> dry_day;                       // no rain in the 24 hours after
+  std::optional<double> coldest_after_c;             // in those hours
+
+  bool operator==(const Finish&) const = default;
+};
+
+struct Plan {
+  std::string start;  // "2027-04-05"; empty: no days
+  WorkDays days = WorkDays::Weekdays;
+  double hours_a_day = 6;
+  std::string wet_days, off_days;  // dates with spaces between
+
+  bool operator==(const Plan&) const = default;
+};
+
 struct Config {
   std::string title;
   std::vector<Cook> cooks{Cook{.name = "Cook 1"}};
@@ -403,6 +492,11 @@ struct Config {
   Loads loads;
   Weights weights;
   Survey survey;
+  std::vector<StockItem> stock;
+  Shop shop;
+  Power power;
+  Finish finish;
+  Plan plan;
 
   bool operator==(const Config&) const = default;
 };

@@ -1,6 +1,6 @@
 #pragma once
 // How a row of the field table is written down; for engine/config/fields.cpp and the parts of the
-// table (rows_*.h) only. Ends with three macros, which fields.cpp undefines.
+// table (rows_*.h) only. Ends with four macros, which fields.cpp undefines.
 
 #include <optional>
 #include <span>
@@ -74,6 +74,14 @@ struct OfPoint {
   }
 };
 
+template <Quantity Q, auto Member>
+struct OfStock {
+  static Value get(const Config& c, std::size_t i) { return to_value(c.stock[i].*Member); }
+  static void set(Config& c, std::size_t i, const Value& v) {
+    from_value(c.stock[i].*Member, Q, v);
+  }
+};
+
 using Words = std::span<const std::string_view>;
 
 constexpr auto kLength = Quantity::Length;
@@ -122,6 +130,24 @@ struct Row {
     {                                                                                            \
       question, measure, rules                                                                   \
     }                                                                                            \
+  }
+#define STOCK(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
+  Row {                                                                                           \
+    {tag,                                                                                         \
+     Group::Stock,                                                                                \
+     path,                                                                                        \
+     label,                                                                                       \
+     Q,                                                                                           \
+     absent,                                                                                      \
+     lo,                                                                                          \
+     hi,                                                                                          \
+     step,                                                                                        \
+     words,                                                                                       \
+     &OfStock<Q, member>::get,                                                                    \
+     &OfStock<Q, member>::set},                                                                   \
+    {                                                                                             \
+      question, measure, rules                                                                    \
+    }                                                                                             \
   }
 #define POINT(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
   Row {                                                                                           \

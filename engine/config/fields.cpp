@@ -6,6 +6,7 @@
 #include "engine/config/field_row.h"
 #include "engine/config/rows_frame.h"
 #include "engine/config/rows_loads.h"
+#include "engine/config/rows_shop.h"
 #include "engine/config/rows_surroundings.h"
 #include "engine/config/rows_survey.h"
 
@@ -422,6 +423,7 @@ constexpr auto kRows = std::to_array<Row>({
 #undef STATION
 #undef COOK
 #undef POINT
+#undef STOCK
 
 // "site.cover" of "site.cover.kind"; empty: of no group.
 constexpr std::string_view group_of(std::string_view path) {
@@ -433,7 +435,7 @@ constexpr std::string_view group_of(std::string_view path) {
 // behind the last of its group, or of the nearest group around it that is there.
 constexpr auto in_order() {
   std::array<const Row*, kRows.size() + kSurroundingsRows.size() + kSurveyRows.size() +
-                             kFrameRows.size() + kLoadsRows.size()>
+                             kFrameRows.size() + kLoadsRows.size() + kShopRows.size()>
       all{};
   std::size_t count = 0;
   for (const Row& row : kRows) all[count++] = &row;
@@ -457,6 +459,7 @@ constexpr auto in_order() {
   for (const Row& row : kSurveyRows) place(row);
   for (const Row& row : kFrameRows) place(row);
   for (const Row& row : kLoadsRows) place(row);
+  for (const Row& row : kShopRows) place(row);
   return all;
 }
 constexpr auto kOrdered = in_order();
@@ -484,7 +487,8 @@ static_assert(tags_unique(), "two fields share a tag or a path");
 using Fields = PackedTable<kTable, &Field::path, &Field::label>;
 using Help = LaterTable<kHelp, &FieldHelp::question, &FieldHelp::measure, &FieldHelp::rules>;
 constexpr List kLists[] = {{Group::Cook, "cooks", "cook", 1, kMaxCooks},
-                           {Group::Point, "survey.points", "point", 0, kMaxPoints}};
+                           {Group::Point, "survey.points", "point", 0, kMaxPoints},
+                           {Group::Stock, "stock", "stock row", 0, kMaxStock}};
 
 }  // namespace
 
@@ -519,6 +523,8 @@ std::size_t rows_of(const Config& config, Group group) {
       return config.cooks.size();
     case Group::Point:
       return config.survey.points.size();
+    case Group::Stock:
+      return config.stock.size();
   }
   return 0;
 }
@@ -526,6 +532,7 @@ std::size_t rows_of(const Config& config, Group group) {
 void set_rows(Config& config, Group group, std::size_t count) {
   if (group == Group::Cook) config.cooks.resize(count);
   if (group == Group::Point) config.survey.points.resize(count);
+  if (group == Group::Stock) config.stock.resize(count);
 }
 
 const Field* find_field(std::string_view path) {
@@ -554,6 +561,7 @@ Value default_value(const Field& field) {
   static const Config defaults = [] {
     Config config;
     set_rows(config, Group::Point, 1);
+    set_rows(config, Group::Stock, 1);
     return config;
   }();
   return field.get(defaults, 0);

@@ -22,7 +22,7 @@ struct ChoiceIndex {
 using Value = std::variant<std::monostate, double, bool, std::string, ChoiceIndex>;
 
 // Station: once; the others: once for each row of their list.
-enum class Group : std::uint8_t { Station, Cook, Point };
+enum class Group : std::uint8_t { Station, Cook, Point, Stock };
 
 // What an absent or null key means for this field.
 enum class Absent : std::uint8_t {

@@ -219,6 +219,12 @@ std::string_view quantity_name(Quantity quantity) {
       return "weight";
     case Quantity::Flux:
       return "light";
+    case Quantity::Power:
+      return "power";
+    case Quantity::Money:
+      return "money";
+    case Quantity::Count:
+      return "count";
     case Quantity::Text:
       return "text";
     case Quantity::Flag:
@@ -263,6 +269,8 @@ std::string fields_json() {
   json.number(std::to_string(kMaxCooks));
   json.key("most_points");
   json.number(std::to_string(kMaxPoints));
+  json.key("most_stock");
+  json.number(std::to_string(kMaxStock));
   json.key("fields");
   json.begin_list();
   for (const Field& field : fields()) write_row(json, field);

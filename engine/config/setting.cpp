@@ -172,7 +172,10 @@ Result<Value> value_from_text(const Field& field, const std::string& path, std::
     case Quantity::Speed:
     case Quantity::Share:
     case Quantity::Weight:
-    case Quantity::Flux: {
+    case Quantity::Flux:
+    case Quantity::Power:
+    case Quantity::Money:
+    case Quantity::Count: {
       const auto number = parse_number(field.quantity, text, bare);
       if (!number) return not_read(field, path, given, bare);
       Result<Value> out = checked(field, path, Value{*number}, bare);

@@ -17,6 +17,8 @@ std::string spoken_unit(Quantity quantity) {
       return " degrees Celsius";
     case Quantity::Flux:
       return " lumens";
+    case Quantity::Power:
+      return " watts";
     case Quantity::Length:
     case Quantity::Mass:
     case Quantity::Years:
@@ -24,6 +26,8 @@ std::string spoken_unit(Quantity quantity) {
       return " " + std::string(unit_name(quantity));
     case Quantity::Share:
     case Quantity::Weight:
+    case Quantity::Money:
+    case Quantity::Count:
     case Quantity::Text:
     case Quantity::Flag:
     case Quantity::Choice:
@@ -62,6 +66,9 @@ bool right_type(const Field& field, const Value& value) {
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Flux:
+    case Quantity::Power:
+    case Quantity::Money:
+    case Quantity::Count:
       return std::holds_alternative<double>(value);
   }
   return false;
@@ -157,6 +164,9 @@ std::string allowed_text(const Field& field, Unit unit) {
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Flux:
+    case Quantity::Power:
+    case Quantity::Money:
+    case Quantity::Count:
       out = trimmed(field.min, 2) + " to " + trimmed(field.max, 2) + spoken_unit(field.quantity);
       break;
   }

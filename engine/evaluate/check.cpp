@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "engine/config/validate.h"
+#include "engine/evaluate/dates.h"
 #include "engine/frame/as_built.h"
 #include "engine/oven/oven.h"
 
@@ -27,6 +28,7 @@ std::vector<Problem> check(const config::Config& config) {
     append(problems, oven::impossible(config.oven));
   }
   append(problems, frame::as_built_problems(config.frame.as_built));
+  append(problems, date_problems(config.plan));
   return problems;
 }
 
@@ -37,6 +39,7 @@ std::vector<Problem> check(const config::Reading& reading) {
     append(problems, oven::impossible(reading.config.oven));
   }
   append(problems, frame::as_built_problems(reading.config.frame.as_built));
+  append(problems, date_problems(reading.config.plan));
   return capped(std::move(problems));
 }
 

@@ -27,6 +27,12 @@ std::string number_words(Quantity quantity, double value, Units units) {
       return trimmed(value, 2);
     case Quantity::Flux:
       return fixed(value, 0) + " lm";
+    case Quantity::Power:
+      return fixed(value, 0) + " W";
+    case Quantity::Money:
+      return fixed(value, 2);
+    case Quantity::Count:
+      return fixed(value, 0);
     case Quantity::Text:
     case Quantity::Flag:
     case Quantity::Choice:

@@ -156,9 +156,13 @@ void put_given(Document& d) {
   const config::Config& config = d.page.config;
   Table cooks{"Cooks", {""}, {}}, station{"Oven, station and place", {"", ""}, {}};
   Table points{"Readings of the ground", {""}, {}};
+  Table stock{"Stock and prices", {""}, {}};
   for (const config::Cook& cook : config.cooks) cooks.columns.push_back(cook.name);
   for (std::size_t i = 0; i < config.survey.points.size(); ++i) {
     points.columns.push_back(std::to_string(i + 1));
+  }
+  for (std::size_t i = 0; i < config.stock.size(); ++i) {
+    stock.columns.push_back(std::to_string(i + 1));
   }
   for (const config::Field& field : config::fields()) {
     if (field.group == config::Group::Station) {
@@ -174,12 +178,17 @@ void put_given(Document& d) {
       any = any || given;
       row.push_back(given ? field_text(field, config, i, d.page.units) : "\u2014");
     }
-    if (any) (field.group == config::Group::Cook ? cooks : points).rows.push_back(std::move(row));
+    if (!any) continue;
+    Table& table = field.group == config::Group::Cook    ? cooks
+                   : field.group == config::Group::Point ? points
+                                                         : stock;
+    table.rows.push_back(std::move(row));
   }
   d.begin("given", "What this was worked out from", "As typed in, or the usual value.");
   put_html_table(d.out, cooks);
   put_html_table(d.out, station);
   if (!points.rows.empty()) put_html_table(d.out, points);
+  if (!stock.rows.empty()) put_html_table(d.out, stock);
   d.end();
 }
 

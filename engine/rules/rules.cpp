@@ -11,6 +11,7 @@
 #include "engine/rules/rows_height.h"
 #include "engine/rules/rows_light.h"
 #include "engine/rules/rows_loads.h"
+#include "engine/rules/rows_packet.h"
 #include "engine/rules/rows_reach.h"
 #include "engine/rules/rows_room.h"
 #include "engine/rules/rows_sight.h"
@@ -25,7 +26,7 @@ namespace {
 constexpr std::span<const RuleRow> kParts[] = {
     kSightRows,  kHeightRows, kCookRows,         kReachRows, kClearanceRows,
     kHeatRows,   kLightRows,  kSurroundingsRows, kRoomRows,  kWeatherRows,
-    kSurveyRows, kFrameRows,  kLoadsRows};
+    kSurveyRows, kFrameRows,  kLoadsRows,        kPacketRows};
 
 constexpr std::size_t count_all() {
   std::size_t count = 0;

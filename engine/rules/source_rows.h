@@ -124,6 +124,15 @@ inline constexpr auto kSources = std::to_array<Source>({
     {"anchor_rule", "A supplier of screw anchors", "Rule of thumb for spacing and edges", "",
      Basis::SecondHand, "The anchor's own table comes first."},
 
+    // The shop ------------------------------------------------------------------------------------
+    {"fabricators", "Fabricators of sheet metal", "Advice to those who order folded parts", "",
+     Basis::Seen, "Pages of several shops, which disagree: the fabricator's own figures win."},
+    {"paint_label", "A maker of exterior paint", "A label: coverage, recoat, temperatures", "",
+     Basis::Seen, "One label, name withheld; the label in hand takes its place."},
+    {"paint_practice", "The paint trade",
+     "Practice after ISO 8502-4 and ISO 12944-7; a columnist and a paint institute", "",
+     Basis::SecondHand, "The standards themselves were not read."},
+
     // Fire, gas, power ------------------------------------------------------------------------
     {"nfpa_tips", "NFPA and the US Fire Administration", "Outdoor cooking safety tips", "",
      Basis::SecondHand, "Four public pages agree."},

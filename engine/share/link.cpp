@@ -79,6 +79,9 @@ Value code_value(Coder& coder, Model& model, const Field& field, const Value& va
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Flux:
+    case Quantity::Power:
+    case Quantity::Money:
+    case Quantity::Count:
       break;
   }
   const std::int64_t least = quanta(field, field.min);
@@ -89,13 +92,14 @@ Value code_value(Coder& coder, Model& model, const Field& field, const Value& va
          quanta_per_unit(field.quantity);
 }
 
-// Where a section's tags begin, and what stands there: a field, or in the station the survey's
-// points, which come as a list under the tag of their first field.
+// Where a section's tags begin, and what stands there: a field, or in the station a list (the
+// survey's points, the stock), which comes whole under the tag of its first field.
 struct Stop {
   std::uint64_t tag = 0;
   const Field* field = nullptr;
+  Group list = Group::Station;
 };
-constexpr std::uint64_t kPointsTag = 240;
+constexpr std::uint64_t kPointsTag = 240, kStockTag = 330;
 
 // The tag before the section's first.
 constexpr std::uint64_t tag_before(Group group) {
@@ -106,6 +110,8 @@ constexpr std::uint64_t tag_before(Group group) {
       return 99;
     case Group::Point:
       return kPointsTag - 1;
+    case Group::Stock:
+      return kStockTag - 1;
   }
   return 0;
 }
@@ -115,18 +121,21 @@ std::vector<Stop> stops_of(Group group) {
   for (const Field& field : config::fields()) {
     if (field.group == group) stops.push_back({field.tag, &field});
   }
-  if (group == Group::Station) stops.push_back({kPointsTag, nullptr});
+  if (group == Group::Station) {
+    stops.push_back({kPointsTag, nullptr, Group::Point});
+    stops.push_back({kStockTag, nullptr, Group::Stock});
+  }
   std::sort(stops.begin(), stops.end(), [](const Stop& a, const Stop& b) { return a.tag < b.tag; });
   return stops;
 }
 
 bool has_something(const Stop& stop, const Config& config, std::size_t row) {
-  if (stop.field == nullptr) return !config.survey.points.empty();
+  if (stop.field == nullptr) return rows_of(config, stop.list) > 0;
   return stop.field->get(config, row) != implied_value(*stop.field, row);
 }
 
 template <typename Coder>
-Fault code_points(Coder& coder, Model& model, Config& config);
+Fault code_list(Coder& coder, Model& model, Group group, Config& config);
 
 // One section: the station's fields, or those of one row of a list, in the order of their tags.
 template <typename Coder>
@@ -150,7 +159,7 @@ Fault code_section(Coder& coder, Model& model, Group group, std::size_t row, Con
       if (next == stops.end()) return Fault::Newer;
     }
     if (next->field == nullptr) {
-      fault = code_points(coder, model, config);
+      fault = code_list(coder, model, next->list, config);
     } else {
       const Field& field = *next->field;
       if constexpr (!Coder::kReading) value = field.get(config, row);
@@ -164,13 +173,13 @@ Fault code_section(Coder& coder, Model& model, Group group, std::size_t row, Con
 }
 
 template <typename Coder>
-Fault code_points(Coder& coder, Model& model, Config& config) {
-  std::vector<config::SurveyPoint>& points = config.survey.points;
-  const std::uint64_t count = model.points.code(coder, points.size());
-  if (count > config::kMaxPoints) return Fault::Damaged;
-  if constexpr (Coder::kReading) points.resize(static_cast<std::size_t>(count));
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    const Fault fault = code_section(coder, model, Group::Point, i, config);
+Fault code_list(Coder& coder, Model& model, Group group, Config& config) {
+  Counts& counts = group == Group::Point ? model.points : model.stock;
+  const std::uint64_t count = counts.code(coder, rows_of(config, group));
+  if (count > config::list_of(group)->most) return Fault::Damaged;
+  if constexpr (Coder::kReading) set_rows(config, group, static_cast<std::size_t>(count));
+  for (std::size_t i = 0; i < rows_of(config, group); ++i) {
+    const Fault fault = code_section(coder, model, group, i, config);
     if (fault != Fault::None) return fault;
   }
   return Fault::None;

@@ -187,12 +187,12 @@ struct Tags {
 };
 
 struct Model {
-  Counts cooks, points;
-  std::array<Tags, 3> tags{};  // by group
+  Counts cooks, points, stock;
+  std::array<Tags, 4> tags{};  // by group
   Counts choice;
   Odds flag;
   Texts texts;
-  std::array<Numbers, 10> numbers{};  // by quantity
+  std::array<Numbers, 12> numbers{};  // by quantity
 };
 
 }  // namespace hs::share

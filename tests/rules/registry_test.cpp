@@ -63,7 +63,8 @@ TEST_CASE("rule and source ids are unique and resolve", "[rules]") {
 TEST_CASE("each rule belongs to a module of the engine", "[rules]") {
   const std::set<std::string_view> modules{"sight",  "height", "cook", "reach", "clearance",
                                            "heat",   "light",  "oven", "room",  "weather",
-                                           "survey", "frame",  "load"};
+                                           "survey", "frame",  "load", "cuts",  "metal",
+                                           "power",  "finish", "plan", "money"};
   for (const Rule& rule : rules()) CHECK(modules.count(module_of(rule)) == 1);
 }
 

@@ -49,10 +49,10 @@ TEST_CASE("the default station's link is five characters", "[share]") {
 TEST_CASE(
     "the fullest four-cook config fits in 260 characters, in 340 with what stands around it, and "
     "in "
-    "480 with how it is built",
+    "480 with how it is built; in 800 with the shop, power, paint and plan",
     "[share][size]") {
   test::Random random(5);
-  std::size_t longest = 0, longest_around = 0, longest_of_all = 0;
+  std::size_t longest = 0, longest_around = 0, longest_built = 0, longest_of_all = 0;
   for (int i = 0; i < test::sweep(1000); ++i) {
     config::Config config = test::fullest_config(random, 4);
     // The 340 were set before a station had a base: tags from 240 on, which have a limit of their
@@ -67,16 +67,19 @@ TEST_CASE(
       }
       return to_link(config).size();
     };
+    // The 480 were set before a station had a shop: tags from 330 on.
+    longest_built = std::max(longest_built, without(330));
     // What it is built of and stands on has tags from 240 on.
     longest_around = std::max(longest_around, without(240));
     // The 260 were set for what a station is seen and built by, before it had a lamp or neighbours:
     // tags from 150 on.
     longest = std::max(longest, without(150));
   }
-  CAPTURE(longest, longest_around, longest_of_all);
+  CAPTURE(longest, longest_around, longest_built, longest_of_all);
   CHECK(longest <= 260);
   CHECK(longest_around <= 340);
-  CHECK(longest_of_all <= 480);
+  CHECK(longest_built <= 480);
+  CHECK(longest_of_all <= 800);
 }
 
 TEST_CASE("twelve cooks with the longest names and title stay within a link", "[share][size]") {

@@ -74,6 +74,10 @@ inline void mend(Random& random, config::Config& config) {
   if (!config.frame.as_built.empty()) {
     config.frame.as_built = "base=" + trimmed(90 + 0.1 * random.below(600), 1);
   }
+  if (!config.plan.start.empty())
+    config.plan.start = "2027-04-0" + std::to_string(1 + random.below(9));
+  if (!config.plan.wet_days.empty()) config.plan.wet_days = "2027-04-06 2027-04-08";
+  if (!config.plan.off_days.empty()) config.plan.off_days = "2027-05-01";
   config::Station& station = config.station;
   if (station.arrangement == config::Arrangement::OneLevel && station.counter_height_mm) {
     if (station.oven_base_height_mm) station.oven_base_height_mm = station.counter_height_mm;
@@ -99,6 +103,9 @@ inline config::Config random_config(Random& random) {
   const int one_in = kOneIn[random.below(4)];
   if (random.one_in(3)) {
     config.survey.points.resize(static_cast<std::size_t>(random.below(config::kMaxPoints + 1)));
+  }
+  if (random.one_in(3)) {
+    config.stock.resize(static_cast<std::size_t>(random.below(config::kMaxStock + 1)));
   }
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     config.cooks[i].name = config::default_cook_name(i);
