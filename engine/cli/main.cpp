@@ -24,6 +24,7 @@
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
+#include "engine/evaluate/packet.h"
 #include "engine/report/base_template.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/cut_json.h"
@@ -401,7 +402,8 @@ Outcome run(const std::vector<std::string_view>& words) {
     Loaded loaded = load(words);
     if (!loaded.problems.empty()) return refused(std::move(loaded.problems));
     if (command == "link") return done(hs::share::to_link(loaded.config) + "\n");
-    return done(hs::report::report_json(loaded.config, hs::evaluate::evaluate_all(loaded.config)));
+    return done(
+        hs::report::report_json(loaded.config, hs::evaluate::evaluate_packet(loaded.config)));
   }
   const bool table = command == "schema" || command == "fields" || command == "rules";
   if (!table)

@@ -42,9 +42,10 @@ struct CostSum {
   double mass_kg = 0;
 };
 
-// One cook's eye an inch higher, all else as it is.
+// One cook's eye, or elbow, an inch higher, all else as it is.
 struct InchCost {
   std::size_t cook = 0;
+  bool elbow = false;  // else the eye
   double counter_moves_mm = 0, oven_base_moves_mm = 0;
   std::optional<double> total_moves;  // absent: no price at all
   double mass_moves_kg = 0;
@@ -60,7 +61,7 @@ struct Costing {
   int without_price = 0;         // lines
   double built_kg = 0;           // the finished station without oven: parts by volume
   double taken_kg = 0;           // boards, sheets and metal as they come
-  std::vector<InchCost> inches;  // of each cook at the oven
+  std::vector<InchCost> inches;  // eyes at the oven, elbows at the dough counter
 };
 
 // Sums without the inches: evaluate_packet() adds them.

@@ -20,6 +20,8 @@ struct CutItem {
   int part = 0;                        // its number in the parts list
   int copy = 0;                        // which of that part's pieces, from 0
   double length_mm = 0, width_mm = 0;  // length along the grain, or the longer side
+  bool at_finished = false;            // its rough size fits no stock, so it is cut to size at once
+  std::optional<double> rip_mm;        // of a board: sawn to this width afterwards
 };
 
 // What parts may be cut from: a row of the stock list, or what a yard usually has.
@@ -29,7 +31,10 @@ struct CutStock {
   double length_mm = 0, width_mm = 0;
   std::optional<int> on_hand;   // how many there are; absent: bought, as many as needed
   std::optional<double> price;  // of one; absent: not known, or there already
-  int used = 0;                 // how many the plan takes
+  // A stretch of a board that no part may touch; nothing where it has no length.
+  double bad_from_mm = 0, bad_to_mm = 0;
+  bool turn = false;  // of a sheet: parts may be turned
+  int used = 0;       // how many the plan takes
 };
 
 // A piece of a board or sheet once it is sawn. Places from the stock's own lower left corner: x
@@ -65,21 +70,25 @@ struct CutStick {
   std::vector<SawPass> passes;    // strips first
 };
 
+// What makes one plan better than another. Price where every stock of the group that is bought has
+// one; without, the length of the boards or the area of the sheets; sheets of one size are counted.
+enum class MeasuredBy : std::uint8_t { Pieces, Length, Area, Price };  // mm, m2, currency
+
 // All parts of one material and section, planned together.
 struct CutGroup {
   frame::Material material = frame::Material::Sheet;
-  std::string name;                   // "exterior plywood, 18.3 mm", "treated lumber, 2x4"
-  bool sheets = false;                // else boards
-  bool turned_allowed = false;        // no grain: parts may be turned
+  std::string name;     // "exterior plywood, 18.3 mm", "treated lumber, 2x4"
+  bool sheets = false;  // else boards
+  bool grain = false;   // some part has grain: only a sheet without grain lets it be turned
   double thick_mm = 0, width_mm = 0;  // width: of boards
   std::vector<CutItem> items;
   std::vector<CutStock> stocks;
   std::vector<CutStick> sticks;        // each item once, unless it is in `too_large`
   std::vector<std::size_t> too_large;  // items that no stock holds
   int bought = 0, from_hand = 0;       // boards or sheets
-  // Of what is bought: no plan needs fewer; with prices for every stock: none costs less.
-  int bought_at_least = 0;
-  std::optional<double> cost, cost_at_least;
+  // What the plan is the least of, how much it is, and a bound below every plan of what is bought.
+  MeasuredBy by = MeasuredBy::Pieces;
+  double value = 0, at_least = 0;
   bool proven = false;     // the bound meets the plan
   double stock_share = 0;  // of what is taken (length or area): ends in a part
 };

@@ -32,6 +32,9 @@ struct PaintAmount {
   int quarts = 0, litres = 0;      // whole cans that hold most_l
 };
 
+// What the time to the next coat is called.
+inline constexpr std::string_view kRecoat = "next coat";
+
 struct WaitingTime {
   std::string_view what;        // "primer and each coat: next coat"
   std::optional<double> hours;  // absent: not in this air, or the label is to be read

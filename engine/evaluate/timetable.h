@@ -30,6 +30,7 @@ struct Timetable {
   schedule::Calendar calendar;
   std::optional<schedule::Plan> plan;  // on days; absent: no first day is given, or none fits
   std::string why_no_plan;             // in words, where a day was given
+  int work_min = 0;                    // of all tasks together
 };
 
 // Tasks of this station from its parts, passes and faces; hours by stated rules, our judgement.

@@ -28,6 +28,7 @@ struct Wiring {
   power::Code code = power::Code::Nec;
   double volts = 120, breaker_a = 20;
   power::Circuit circuit;
+  double advised_share = 0.03;  // of the voltage, that the run may lose
   // Absent: run or wire is not known.
   std::optional<double> drop_v, drop_share;
   std::optional<double> longest_run_mm;    // that keeps the advice with this wire

@@ -14,6 +14,7 @@
 #include "engine/report/headline.h"
 #include "engine/report/heat_json.h"
 #include "engine/report/json_values.h"
+#include "engine/report/packet_json.h"
 #include "engine/report/phrases.h"
 #include "engine/report/rules_json.h"
 #include "engine/report/summary.h"
@@ -477,6 +478,7 @@ std::string report_json(const config::Config& config, const Evaluation& e) {
   put_heat(out, config, e);
   put_light(out, e);
   put_build_stage(out, e);
+  put_packet_stage(out, config, e);
   out.key("findings");
   out.begin_list();
   for (const Finding& finding : e.findings) put_finding(out, config, e, finding);

@@ -4,8 +4,8 @@
 #include <cstdio>
 #include <string>
 
-#include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
+#include "engine/evaluate/packet.h"
 #include "engine/report/report_json.h"
 
 namespace {
@@ -38,7 +38,7 @@ int main(int argc, char** argv) {
       return 2;
     }
     const std::string report =
-        hs::report::report_json(*config, hs::evaluate::evaluate_all(*config));
+        hs::report::report_json(*config, hs::evaluate::evaluate_packet(*config));
     std::printf("%s\n%s\n", argv[i], report.c_str());
   }
   return 0;

@@ -1,0 +1,217 @@
+// The parts of one station by material and section, and the stock that they may be cut from.
+
+#include "engine/evaluate/cutting.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/number_text.h"
+#include "engine/evaluate/cutting_work.h"
+#include "engine/frame/stock.h"
+
+namespace hs::evaluate {
+namespace {
+
+using config::StockItem;
+using frame::kInch_mm;
+using frame::Material;
+
+constexpr double kFoot_mm = 12 * kInch_mm;
+constexpr double kSame_mm = 1.05;  // stock that is this near to what a part needs will do
+constexpr double kFit_mm = 0.05;
+
+bool is_board(Material material) {
+  return material == Material::FaceBoard || material == Material::BaseBoard ||
+         material == Material::Carrier;
+}
+bool is_sheet(Material material) {
+  return material == Material::Sheet || material == Material::DrawerSheet ||
+         material == Material::Front;
+}
+
+// What a yard usually has, where the stock list has nothing: softwood boards of 8 to 16 ft and
+// cellular PVC of 12 and 18 ft (trade practice, from memory), sheets of 4 x 8 ft.
+std::vector<CutStock> usual(Material material, double width_mm) {
+  std::vector<CutStock> out;
+  const auto add = [&out](double length_mm, double wide_mm) {
+    CutStock stock;
+    stock.name = "usual size";
+    stock.length_mm = length_mm;
+    stock.width_mm = wide_mm;
+    out.push_back(std::move(stock));
+  };
+  if (is_sheet(material)) {
+    add(frame::kSheetLong_mm, frame::kSheetWide_mm);
+  } else if (material == Material::BaseBoard) {
+    for (const int feet : {12, 18}) add(feet * kFoot_mm, width_mm);
+  } else {
+    for (const int feet : {8, 10, 12, 16}) add(feet * kFoot_mm, width_mm);
+  }
+  return out;
+}
+
+// Does the row suit what the group needs? Thickness and, of boards, width to kSame_mm.
+bool suits(const StockItem& row, const CutGroup& group) {
+  if (static_cast<std::size_t>(row.kind) != static_cast<std::size_t>(group.material)) return false;
+  if (row.on_hand == 0.0) return false;
+  if (row.thick_mm && std::abs(*row.thick_mm - group.thick_mm) > kSame_mm) return false;
+  if (group.sheets) return row.length_mm && row.width_mm;
+  if (row.width_mm && std::abs(*row.width_mm - group.width_mm) > kSame_mm) return false;
+  return row.length_mm.has_value();
+}
+
+void add_stocks(const config::Config& config, CutGroup& group) {
+  bool buys = false;
+  for (std::size_t i = 0; i < config.stock.size(); ++i) {
+    const StockItem& row = config.stock[i];
+    if (!suits(row, group)) continue;
+    CutStock stock;
+    stock.name = row.name;
+    stock.row = i;
+    stock.length_mm = *row.length_mm;
+    stock.width_mm = row.width_mm.value_or(group.width_mm);
+    // Grain across the sheet's length: length is always the way of the grain here.
+    if (group.sheets && row.grain == config::Grain::Width) {
+      std::swap(stock.length_mm, stock.width_mm);
+    }
+    if (row.on_hand) stock.on_hand = static_cast<int>(*row.on_hand);
+    if (!row.on_hand) stock.price = row.price;
+    if (row.bad_from_mm && row.bad_to_mm && !group.sheets) {
+      stock.bad_from_mm = std::clamp(*row.bad_from_mm, 0.0, stock.length_mm);
+      stock.bad_to_mm = std::clamp(*row.bad_to_mm, stock.bad_from_mm, stock.length_mm);
+    }
+    stock.turn = group.sheets && (!group.grain || row.grain == config::Grain::None);
+    buys = buys || !stock.on_hand;
+    group.stocks.push_back(std::move(stock));
+  }
+  if (buys) return;
+  for (CutStock& stock : usual(group.material, group.width_mm)) {
+    stock.turn = group.sheets && !group.grain;
+    group.stocks.push_back(std::move(stock));
+  }
+}
+
+std::string group_name(const CutGroup& group, const std::string& section) {
+  std::string out(frame::material_name(group.material));
+  return out + ", " + (section.empty() ? trimmed(group.thick_mm, 1) + " mm thick" : section);
+}
+
+// Can the finished size at least be had where the rough one cannot?
+void fit_to_stock(const config::Config& config, CutGroup& group,
+                  const std::vector<const parts::Part*>& part_of) {
+  for (std::size_t i = 0; i < group.items.size(); ++i) {
+    CutItem& item = group.items[i];
+    if (held(config, group, item)) continue;
+    CutItem finished = item;
+    finished.length_mm = part_of[i]->length_mm;
+    if (group.sheets) finished.width_mm = part_of[i]->width_mm;
+    finished.at_finished = true;
+    if (held(config, group, finished)) item = finished;
+  }
+}
+
+void finish_numbers(CutGroup& group) {
+  double taken = 0, parts = 0;
+  for (const CutStick& stick : group.sticks) {
+    const CutStock& stock = group.stocks[stick.stock];
+    ++(stock.on_hand ? group.from_hand : group.bought);
+    taken += stock.length_mm * (group.sheets ? stock.width_mm : 1);
+    for (const SawnPiece& piece : stick.pieces) {
+      if (piece.kind != SawnPiece::Kind::Part) continue;
+      parts += piece.length_mm * (group.sheets ? piece.width_mm : 1);
+    }
+  }
+  group.stock_share = taken > 0 ? parts / taken : 0;
+}
+
+}  // namespace
+
+bool held(const config::Config& config, const CutGroup& group, const CutItem& item) {
+  return std::any_of(group.stocks.begin(), group.stocks.end(), [&](const CutStock& stock) {
+    return !stock.on_hand && holds(config, group, stock, item);
+  });
+}
+
+bool holds(const config::Config& config, const CutGroup& group, const CutStock& stock,
+           const CutItem& item) {
+  if (!group.sheets) {
+    // The longest stretch without the defect.
+    const double trim_mm = config.shop.board_trim_mm;
+    const double end_mm = stock.length_mm - trim_mm;
+    double longest_mm = end_mm - trim_mm;
+    if (stock.bad_to_mm > stock.bad_from_mm) {
+      longest_mm = std::max(std::min(stock.bad_from_mm, end_mm) - trim_mm,
+                            end_mm - std::max(stock.bad_to_mm, trim_mm));
+    }
+    return item.length_mm <= longest_mm + kFit_mm;
+  }
+  const double trim_mm = 2 * config.shop.sheet_trim_mm;
+  const double length_mm = stock.length_mm - trim_mm + kFit_mm,
+               width_mm = stock.width_mm - trim_mm + kFit_mm;
+  return (item.length_mm <= length_mm && item.width_mm <= width_mm) ||
+         (stock.turn && item.width_mm <= length_mm && item.length_mm <= width_mm);
+}
+
+Cutting cutting_of(const config::Config& config, const parts::List& list, std::int64_t steps) {
+  Cutting out;
+  out.kerf_mm = config.shop.kerf_mm;
+  out.sheet_trim_mm = config.shop.sheet_trim_mm;
+  out.board_trim_mm = config.shop.board_trim_mm;
+  struct Key {
+    Material material;
+    std::string section;
+    double thick_mm;
+  };
+  std::vector<Key> keys;
+  std::vector<std::vector<const parts::Part*>> part_of;
+  for (const parts::Part& part : list.parts) {
+    const bool sheets = is_sheet(part.material);
+    if (!sheets && !is_board(part.material)) continue;
+    std::size_t at = 0;
+    while (at < keys.size() &&
+           !(keys[at].material == part.material && keys[at].section == part.stock &&
+             std::abs(keys[at].thick_mm - part.thick_mm) < kFit_mm)) {
+      ++at;
+    }
+    if (at == keys.size()) {
+      keys.push_back({part.material, part.stock, part.thick_mm});
+      part_of.emplace_back();
+      CutGroup group;
+      group.material = part.material;
+      group.sheets = sheets;
+      group.thick_mm = part.thick_mm;
+      group.width_mm = sheets ? 0 : part.rough_width_mm.value_or(part.width_mm);
+      group.name = group_name(group, part.stock);
+      out.groups.push_back(std::move(group));
+    }
+    CutGroup& group = out.groups[at];
+    group.grain = group.grain || part.grain_along;
+    for (int copy = 0; copy < part.quantity(); ++copy) {
+      CutItem item;
+      item.part = part.number;
+      item.copy = copy;
+      item.length_mm = part.rough_length_mm.value_or(part.length_mm);
+      item.width_mm = part.rough_width_mm.value_or(part.width_mm);
+      if (!sheets && item.width_mm > part.width_mm + kFit_mm) item.rip_mm = part.width_mm;
+      group.items.push_back(item);
+      part_of[at].push_back(&part);
+    }
+  }
+  for (std::size_t i = 0; i < out.groups.size(); ++i) {
+    CutGroup& group = out.groups[i];
+    add_stocks(config, group);
+    fit_to_stock(config, group, part_of[i]);
+    std::vector<std::size_t> items;
+    for (std::size_t k = 0; k < group.items.size(); ++k) {
+      (held(config, group, group.items[k]) ? items : group.too_large).push_back(k);
+    }
+    if (!items.empty()) {
+      group.sheets ? plan_sheet_group(config, group, items, steps)
+                   : plan_board_group(config, group, items, steps);
+    }
+    finish_numbers(group);
+  }
+  return out;
+}
+
+}  // namespace hs::evaluate

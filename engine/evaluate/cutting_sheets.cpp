@@ -1,0 +1,299 @@
+// Sheets: offcuts that are there first, then the size that costs least; saw passes strips first.
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/cuts/sheets.h"
+#include "engine/evaluate/cutting_work.h"
+
+namespace hs::evaluate {
+namespace {
+
+constexpr std::int64_t kOffcutSteps = 200;  // of each try to get one more part out of an offcut
+
+double mm_of(std::int64_t quanta) { return static_cast<double>(quanta) / kCutQuanta; }
+
+using Items = std::vector<std::size_t>;
+
+cuts::SheetJob job_of(const config::Config& config, const CutGroup& group, const CutStock& stock,
+                      const Items& items) {
+  cuts::SheetJob job;
+  job.width = cut_quanta(stock.length_mm);
+  job.height = cut_quanta(stock.width_mm);
+  job.kerf = cut_quanta(config.shop.kerf_mm);
+  job.trim = std::min(cut_quanta(config.shop.sheet_trim_mm), std::min(job.width, job.height) / 3);
+  job.turn = stock.turn;
+  for (const std::size_t item : items) {
+    job.parts.push_back({std::max<std::int64_t>(1, cut_quanta(group.items[item].length_mm)),
+                         std::max<std::int64_t>(1, cut_quanta(group.items[item].width_mm))});
+  }
+  return job;
+}
+
+// One sheet's cuts as passes and pieces. A row of equal cuts is made first, from one edge on, and
+// then each piece that it gave is sawn: strips first.
+class SheetWalk {
+ public:
+  SheetWalk(const cuts::SheetJob& job, const cuts::SheetCuts& cuts, const Items& items,
+            CutStick& stick)
+      : job_(job), cuts_(cuts), items_(items), stick_(stick) {}
+
+  void walk() {
+    trim();
+    saw(0, job_.trim, job_.trim, job_.width - 2 * job_.trim, job_.height - 2 * job_.trim, false);
+  }
+
+ private:
+  using Kind = cuts::Pane::Kind;
+
+  void trim() {
+    if (job_.trim == 0) return;
+    const std::int64_t near = job_.trim - job_.kerf;
+    pass(true, true, near, 0, job_.width, near, {});
+    pass(true, true, job_.height - job_.trim, 0, job_.width, job_.height - 2 * job_.trim, {});
+    pass(true, false, near, job_.trim, job_.height - job_.trim, near, {});
+    pass(true, false, job_.width - job_.trim, job_.trim, job_.height - job_.trim,
+         job_.width - 2 * job_.trim, {});
+  }
+
+  // What lies at `pane`, with its lower left corner on the sheet. Returns its place in the stick's
+  // list, so that the pass that cut it off can name it.
+  std::optional<std::size_t> put(std::size_t at, std::int64_t x, std::int64_t y, std::int64_t w,
+                                 std::int64_t h) {
+    if (w <= 0 || h <= 0) return {};  // the saw takes all that is left
+    const cuts::Pane& pane = cuts_[at];
+    SawnPiece piece;
+    piece.x_mm = mm_of(x);
+    piece.y_mm = mm_of(y);
+    piece.length_mm = mm_of(w);
+    piece.width_mm = mm_of(h);
+    if (pane.kind == Kind::Part) {
+      piece.kind = SawnPiece::Kind::Part;
+      piece.item = items_[pane.part];
+      const cuts::SheetPart& part = job_.parts[pane.part];
+      piece.turned = pane.width != part.width || pane.height != part.height;
+    } else if (pane.kind == Kind::Offcut) {
+      const double longer = std::max(piece.length_mm, piece.width_mm),
+                   shorter = std::min(piece.length_mm, piece.width_mm);
+      piece.kind = longer >= kKeptLength_mm && shorter >= kKeptWidth_mm ? SawnPiece::Kind::Leftover
+                                                                        : SawnPiece::Kind::Waste;
+    } else {
+      piece.kind = SawnPiece::Kind::Strip;
+    }
+    stick_.pieces.push_back(piece);
+    return stick_.pieces.size() - 1;
+  }
+
+  void pass(bool trim, bool along, std::int64_t at, std::int64_t from, std::int64_t to,
+            std::int64_t fence, std::optional<std::size_t> off) {
+    SawPass pass;
+    pass.number = static_cast<int>(stick_.passes.size()) + 1;
+    pass.trim = trim;
+    pass.along = along;
+    pass.at_mm = mm_of(at);
+    pass.from_mm = mm_of(from);
+    pass.to_mm = mm_of(to);
+    pass.fence_mm = mm_of(fence);
+    pass.off = off;
+    stick_.passes.push_back(pass);
+  }
+
+  struct Cell {
+    std::size_t pane;
+    std::int64_t x, y, w, h;
+  };
+
+  // `told`: the piece is in the list already.
+  void saw(std::size_t at, std::int64_t x, std::int64_t y, std::int64_t w, std::int64_t h,
+           bool told) {
+    const Kind kind = cuts_[at].kind;
+    if (kind != Kind::Across && kind != Kind::Along) {
+      if (!told) put(at, x, y, w, h);
+      return;
+    }
+    const bool along = kind == Kind::Along;
+    std::vector<Cell> cells;
+    for (; cuts_[at].kind == kind; at = cuts_[at].second) {
+      const cuts::Pane& cut = cuts_[at];
+      const Cell cell{cut.first, x, y, along ? w : cut.at, along ? cut.at : h};
+      const auto off = put(cell.pane, cell.x, cell.y, cell.w, cell.h);
+      pass(false, along, (along ? y : x) + cut.at, along ? x : y, along ? x + w : y + h, cut.at,
+           off);
+      cells.push_back(cell);
+      const std::int64_t gone = cut.at + job_.kerf;
+      (along ? y : x) += gone;
+      (along ? h : w) -= gone;
+    }
+    put(at, x, y, w, h);
+    cells.push_back({at, x, y, w, h});
+    for (const Cell& cell : cells) {
+      if (cell.w > 0 && cell.h > 0) saw(cell.pane, cell.x, cell.y, cell.w, cell.h, true);
+    }
+  }
+
+  const cuts::SheetJob& job_;
+  const cuts::SheetCuts& cuts_;
+  const Items& items_;
+  CutStick& stick_;
+};
+
+void add_sheets(CutGroup& group, std::size_t stock, const cuts::SheetJob& job,
+                const cuts::SheetPlan& plan, const Items& items) {
+  for (const cuts::SheetCuts& cuts : plan.sheets) {
+    CutStick stick;
+    stick.stock = stock;
+    ++group.stocks[stock].used;
+    SheetWalk(job, cuts, items, stick).walk();
+    group.sticks.push_back(std::move(stick));
+  }
+}
+
+double area(const CutGroup& group, const Items& items) {
+  double sum = 0;
+  for (const std::size_t item : items) {
+    sum += group.items[item].length_mm * group.items[item].width_mm;
+  }
+  return sum;
+}
+
+// As many of the items as one offcut holds, the largest first; they leave `items`. False: none.
+bool use_offcut(const config::Config& config, CutGroup& group, std::size_t stock, Items& items) {
+  const CutStock& offcut = group.stocks[stock];
+  Items in;
+  std::vector<CutItem> refused;
+  for (const std::size_t item : items) {
+    const CutItem& one = group.items[item];
+    const bool known = std::any_of(refused.begin(), refused.end(), [&](const CutItem& other) {
+      return other.length_mm <= one.length_mm && other.width_mm <= one.width_mm;
+    });
+    if (known || !holds(config, group, offcut, one)) continue;
+    Items more = in;
+    more.push_back(item);
+    if (area(group, more) > offcut.length_mm * offcut.width_mm) continue;
+    if (cuts::plan_sheets(job_of(config, group, offcut, more), kOffcutSteps).sheets.size() > 1) {
+      refused.push_back(one);
+      continue;
+    }
+    in = std::move(more);
+  }
+  if (in.empty()) return false;
+  const cuts::SheetJob job = job_of(config, group, offcut, in);
+  add_sheets(group, stock, job, cuts::plan_sheets(job, kOffcutSteps), in);
+  std::erase_if(
+      items, [&](std::size_t item) { return std::find(in.begin(), in.end(), item) != in.end(); });
+  return true;
+}
+
+// What one sheet counts as: its price, or its area in m2.
+double worth(const CutStock& stock, bool priced) {
+  return priced ? *stock.price : stock.length_mm * stock.width_mm * 1e-6;
+}
+
+}  // namespace
+
+void plan_sheet_group(const config::Config& config, CutGroup& group, const Items& all,
+                      std::int64_t steps) {
+  const bool priced = all_priced(group);
+  Items items = all;
+  std::stable_sort(items.begin(), items.end(), [&](std::size_t a, std::size_t b) {
+    return area(group, {a}) > area(group, {b});
+  });
+  std::vector<std::size_t> bought, there;
+  for (std::size_t i = 0; i < group.stocks.size(); ++i) {
+    (group.stocks[i].on_hand ? there : bought).push_back(i);
+  }
+  // Small offcuts first: a large one may still hold what a small one does not.
+  std::stable_sort(there.begin(), there.end(), [&](std::size_t a, std::size_t b) {
+    return group.stocks[a].length_mm * group.stocks[a].width_mm <
+           group.stocks[b].length_mm * group.stocks[b].width_mm;
+  });
+  double offcuts_mm2 = 0;
+  for (const std::size_t stock : there) {
+    // What one of them does not take its equals do not take either.
+    int n = 0;
+    while (n < *group.stocks[stock].on_hand && use_offcut(config, group, stock, items)) ++n;
+    offcuts_mm2 +=
+        group.stocks[stock].length_mm * group.stocks[stock].width_mm * *group.stocks[stock].on_hand;
+  }
+
+  // Each part goes to a size that holds it; where one size holds all, to the one that does best.
+  bool single = false;
+  double best = 0, least = 0;
+  std::size_t chosen = 0;
+  cuts::SheetPlan best_plan;
+  for (const std::size_t stock : bought) {
+    const bool all_fit = std::all_of(items.begin(), items.end(), [&](std::size_t item) {
+      return holds(config, group, group.stocks[stock], group.items[item]);
+    });
+    if (!all_fit || items.empty()) continue;
+    cuts::SheetPlan plan =
+        cuts::plan_sheets(job_of(config, group, group.stocks[stock], items), steps);
+    const double value =
+        worth(group.stocks[stock], priced) * static_cast<double>(plan.sheets.size());
+    if (single && value >= best) continue;
+    single = true;
+    best = value;
+    chosen = stock;
+    best_plan = std::move(plan);
+  }
+  bool proven = true;
+  double value = 0;
+  if (single) {
+    const cuts::SheetJob job = job_of(config, group, group.stocks[chosen], items);
+    add_sheets(group, chosen, job, best_plan, items);
+    value = best;
+    least = worth(group.stocks[chosen], priced) * static_cast<double>(best_plan.lower_bound);
+    proven = best_plan.proven;
+  } else if (!items.empty()) {
+    // The cheapest by area of those that hold it, for each part by itself.
+    std::vector<Items> of(group.stocks.size());
+    for (const std::size_t item : items) {
+      std::optional<std::size_t> to;
+      const auto dear = [&](std::size_t stock) {
+        return worth(group.stocks[stock], priced) /
+               (group.stocks[stock].length_mm * group.stocks[stock].width_mm);
+      };
+      for (const std::size_t stock : bought) {
+        if (!holds(config, group, group.stocks[stock], group.items[item])) continue;
+        if (!to || dear(stock) < dear(*to)) to = stock;
+      }
+      of[*to].push_back(item);
+    }
+    for (const std::size_t stock : bought) {
+      if (of[stock].empty()) continue;
+      const cuts::SheetJob job = job_of(config, group, group.stocks[stock], of[stock]);
+      const cuts::SheetPlan plan = cuts::plan_sheets(job, steps);
+      add_sheets(group, stock, job, plan, of[stock]);
+      value += worth(group.stocks[stock], priced) * static_cast<double>(plan.sheets.size());
+    }
+  }
+  // Other sizes and other uses of the offcuts may do better: what is left after all of the offcuts
+  // by area, at the cheapest area there is.
+  if (bought.size() > 1 || offcuts_mm2 > 0) {
+    double cheapest = -1;
+    for (const std::size_t stock : bought) {
+      const CutStock& one = group.stocks[stock];
+      const double by_area = worth(one, priced) / (one.length_mm * one.width_mm);
+      if (cheapest < 0 || by_area < cheapest) cheapest = by_area;
+    }
+    least = std::max(0.0, area(group, all) - offcuts_mm2) * cheapest;
+    if (bought.size() == 1) {
+      const double each = worth(group.stocks[bought[0]], priced);
+      if (each > 0) least = std::ceil(least / each - 1e-9) * each;
+    }
+    proven = value <= least + 1e-9;
+  }
+  if (!priced && bought.size() == 1) {
+    const double each = worth(group.stocks[bought[0]], priced);
+    group.by = MeasuredBy::Pieces;
+    group.value = std::round(value / each);
+    group.at_least = std::round(least / each);
+  } else {
+    group.by = priced ? MeasuredBy::Price : MeasuredBy::Area;
+    group.value = value;
+    group.at_least = least;
+  }
+  group.proven = proven;
+}
+
+}  // namespace hs::evaluate

@@ -1,0 +1,107 @@
+#include "engine/evaluate/metal_order.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/base/quantity.h"
+
+namespace hs::evaluate {
+namespace {
+
+using frame::Piece;
+using sheet::Side;
+
+constexpr double kPaint_mm = 0.2;     // primer and two coats on a face: common practice
+constexpr double kBendError_deg = 1;  // fabricators, seen
+constexpr double kRadius_t = 1.25;    // inside radius by thickness: a careful shop's, seen
+constexpr double kSame_mm = 1e-6;
+
+// How far the piece is turned down at that side, outside; 0: it is not.
+double down_mm(const Piece& piece, Side side) {
+  const Block& top = piece.place;
+  for (const Block& fold : piece.folds) {
+    const bool along_front = fold.depth_mm() < fold.width_mm();
+    bool here = false;
+    switch (side) {
+      case Side::Front:
+        here = along_front && std::abs(fold.near_mm - top.near_mm) < kSame_mm;
+        break;
+      case Side::Back:
+        here = along_front && std::abs(fold.far_mm - top.far_mm) < kSame_mm;
+        break;
+      case Side::Left:
+        here = !along_front && std::abs(fold.left_mm - top.left_mm) < kSame_mm;
+        break;
+      case Side::Right:
+        here = !along_front && std::abs(fold.right_mm - top.right_mm) < kSame_mm;
+        break;
+    }
+    if (here) return fold.height_mm() + top.height_mm();
+  }
+  return 0;
+}
+
+bool built(const frame::Frame& frame, const std::string& name) {
+  for (const frame::Measure& measure : frame.measures) {
+    if (measure.name == name) return measure.built;
+  }
+  return false;
+}
+
+MetalOrder order_of(const config::Config& config, const frame::Frame& frame, const Piece& piece) {
+  const config::Materials& build = config.build;
+  MetalOrder out;
+  out.name = std::string(frame::kind_name(piece.kind)) + ", " + parts::place_text(piece);
+  sheet::Top& top = out.top;
+  top.metal.thick_mm = build.metal_mm;
+  top.metal.inside_radius_mm = kRadius_t * build.metal_mm;
+  top.width_mm = piece.place.width_mm();
+  top.depth_mm = piece.place.depth_mm();
+  double across_mm = 0, deep_mm = 0, longest_mm = 0;
+  const double edge_mm = build.metal_mm + build.fit_mm;
+  for (const Side side : {Side::Front, Side::Back, Side::Left, Side::Right}) {
+    const double down = down_mm(piece, side);
+    top.flanges[sheet::index_of(side)].down_mm = down;
+    longest_mm = std::max(longest_mm, down);
+    const bool ends = side == Side::Left || side == Side::Right;
+    if (down > 0) (ends ? across_mm : deep_mm) += edge_mm;
+    if (down == 0 && ends) out.rests_on_joint = true;
+  }
+  out.blank = sheet::blank_of(top);
+  out.under_width_mm = top.width_mm - across_mm;
+  out.under_depth_mm = top.depth_mm - deep_mm;
+  out.bedding_mm = build.bedding_mm;
+  out.drip_mm = build.drip_mm;
+  out.under_thick_mm =
+      longest_mm > 0 ? longest_mm - build.metal_mm - build.bedding_mm - build.drip_mm : 0;
+  if (piece.kind == frame::Kind::MetalTop) {
+    const std::string name = piece.oven ? "oven.substrate" : "dough.substrate";
+    out.measured = built(frame, name + ".width") && built(frame, name + ".depth");
+  }
+  // The fit is from the bare substrate to the metal: paint is inside it (build.fit_mm).
+  out.fit_mm = build.fit_mm;
+  out.paint_mm = kPaint_mm;
+  out.bend_error_mm = longest_mm * std::tan(deg_to_rad(kBendError_deg));
+  out.least_left_mm = out.fit_mm - out.paint_mm - out.bend_error_mm;
+  out.ease_mm = sheet::corner_ease_mm(top.metal.inside_radius_mm, out.fit_mm - out.paint_mm,
+                                      build.bedding_mm);
+  return out;
+}
+
+}  // namespace
+
+MetalSheets metal_orders(const config::Config& config, const frame::Frame& frame,
+                         const parts::List& parts) {
+  MetalSheets out;
+  for (const parts::Part& part : parts.parts) {
+    if (part.material != frame::Material::Metal) continue;
+    MetalOrder order = order_of(config, frame, frame.pieces[part.pieces.front()]);
+    order.part = part.number;
+    order.quantity = part.quantity();
+    out.mass_kg += order.blank.mass_kg * order.quantity;
+    out.orders.push_back(std::move(order));
+  }
+  return out;
+}
+
+}  // namespace hs::evaluate

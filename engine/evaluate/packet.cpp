@@ -1,0 +1,200 @@
+// The packet's stage: what follows from the parts, and what it means against its rules.
+
+#include "engine/evaluate/packet.h"
+
+#include <algorithm>
+
+#include "engine/base/quantity.h"
+#include "engine/config/fields.h"
+#include "engine/config/validate.h"
+#include "engine/evaluate/room_findings.h"
+#include "engine/evaluate/steps.h"
+
+namespace hs::evaluate {
+namespace {
+
+constexpr double kInch_mm = 25.4;
+
+void say(Findings& out, std::string_view rule, Verdict verdict) {
+  out.add({rule, verdict, {}, {}, {}, {}, {}});
+}
+
+void add_cut_findings(Findings& out, const Cutting& cutting) {
+  double worst = 0, longest_mm = 0;
+  bool listed = true, proven = true;
+  for (const CutGroup& group : cutting.groups) {
+    proven = proven && group.proven;
+    if (!group.proven) {
+      worst = std::max(worst, group.at_least > 0 ? group.value / group.at_least - 1 : 1.0);
+    }
+    for (const std::size_t item : group.too_large) {
+      longest_mm = std::max(longest_mm, group.items[item].length_mm);
+    }
+    for (const CutStock& stock : group.stocks) listed = listed && stock.row.has_value();
+  }
+  if (longest_mm > 0) out.add({"cuts.too_large", Verdict::Fail, {}, longest_mm, {}, {}, {}});
+  if (proven) {
+    say(out, "cuts.plan", Verdict::Ok);
+  } else {
+    out.add({"cuts.plan", Verdict::Warn, {}, std::min(worst, 1.0), {}, {}, {}});
+  }
+  say(out, "cuts.stock", listed ? Verdict::Ok : Verdict::Unknown);
+}
+
+void add_metal_findings(Findings& out, const MetalSheets& metal) {
+  if (metal.orders.empty()) return;
+  Verdict fold = Verdict::Ok;
+  bool measured = true;
+  double least_mm = metal.orders.front().least_left_mm;
+  for (const MetalOrder& order : metal.orders) {
+    if (!order.blank.possible()) {
+      fold = Verdict::Fail;
+    } else if (!order.blank.cautions.empty() && fold == Verdict::Ok) {
+      fold = Verdict::Warn;
+    }
+    measured = measured && order.measured;
+    least_mm = std::min(least_mm, order.least_left_mm);
+  }
+  say(out, "metal.fold", fold);
+  out.at_least("metal.fit", least_mm, 0, Verdict::Warn, {});
+  say(out, "metal.measure", measured ? Verdict::Ok : Verdict::Unknown);
+}
+
+void add_power_findings(Findings& out, const std::optional<Wiring>& wiring) {
+  if (!wiring) return say(out, "power.none", Verdict::Ok);
+  const bool answered = std::all_of(wiring->answers.begin(), wiring->answers.end(),
+                                    [](const WiringAnswer& one) { return one.answer.known; });
+  say(out, "power.code", answered ? Verdict::Warn : Verdict::Unknown);
+  say(out, "power.circuit", wiring->circuit.fits ? Verdict::Ok : Verdict::Fail);
+  if (wiring->drop_share) {
+    const double share = *wiring->drop_share, most = wiring->advised_share;
+    out.add({"power.drop",
+             share <= most ? Verdict::Ok : Verdict::Warn,
+             {},
+             share,
+             most,
+             most - share,
+             {}});
+  } else {
+    say(out, "power.drop", Verdict::Unknown);
+  }
+  Verdict worst = Verdict::Ok;
+  for (const power::Remark& remark : wiring->cutting.remarks) {
+    if (badness(remark.verdict) > badness(worst)) worst = remark.verdict;
+  }
+  say(out, "power.cutout", worst);
+}
+
+void add_finish_findings(Findings& out, const Painting& painting) {
+  say(out, "finish.day", painting.air_given ? painting.day.verdict : Verdict::Unknown);
+  if (painting.gap_left_mm) {
+    out.at_least("finish.gap", *painting.gap_left_mm, finish::kInsetLeast_mm, Verdict::Warn, {});
+  }
+}
+
+void add_plan_findings(Findings& out, const config::Config& config, const Timetable& timetable) {
+  if (!timetable.plan) {
+    return say(out, "plan.days", config.plan.start.empty() ? Verdict::Unknown : Verdict::Fail);
+  }
+  say(out, "plan.days", Verdict::Ok);
+  const bool open = std::any_of(timetable.plan->tasks.begin(), timetable.plan->tasks.end(),
+                                [](const schedule::Placed& one) { return one.weather_open; });
+  say(out, "plan.weather", open ? Verdict::Warn : Verdict::Ok);
+}
+
+void add_money_findings(Findings& out, const Costing& costing) {
+  say(out, "money.prices",
+      !costing.total              ? Verdict::Unknown
+      : costing.without_price > 0 ? Verdict::Warn
+                                  : Verdict::Ok);
+}
+
+// Everything but the inches.
+std::shared_ptr<Packet> packet_of(const config::Config& config, const Evaluation& e,
+                                  std::int64_t steps) {
+  auto packet = std::make_shared<Packet>();
+  packet->cutting = cutting_of(config, e.build->parts, steps);
+  packet->metal = metal_orders(config, e.build->frame, e.build->parts);
+  packet->wiring = wiring_of(config, e, e.build->frame);
+  packet->painting = painting_of(config, e.build->parts);
+  packet->timetable = timetable_of(config, e, *packet);
+  packet->costing = costing_of(config, e, *packet);
+  return packet;
+}
+
+int pieces_changed(const std::vector<Change>& changes) {
+  int count = 0;
+  for (const Change& change : changes) {
+    if (change.of == ChangeOf::Part) count += change.count;
+  }
+  return count;
+}
+
+double moved(const std::optional<double>& before, const std::optional<double>& after) {
+  return before && after ? *after - *before : 0;
+}
+
+// One cook's eye or elbow an inch higher; nothing where the field's range ends before that.
+std::optional<InchCost> inch_of(const config::Config& config, const Evaluation& e, std::size_t who,
+                                bool elbow, std::int64_t steps) {
+  config::Config higher = config;
+  const config::Field* field =
+      config::find_field(elbow ? "cooks[].elbow_height_mm" : "cooks[].eye_height_mm");
+  const cook::Body& body = e.cooks[who].body;
+  const double mm =
+      quantised(Quantity::Length, (elbow ? body.elbow.value_mm : body.eye.value_mm) + kInch_mm);
+  if (field == nullptr || mm < field->min || mm > field->max) return std::nullopt;
+  field->set(higher, who, mm);
+  // A body that nobody has (an elbow above its shoulder) is no question.
+  if (!config::validate(higher).empty()) return std::nullopt;
+  Evaluation after = evaluate_all(higher);
+  InchCost out;
+  out.cook = who;
+  out.elbow = elbow;
+  out.counter_moves_mm = moved(e.used.counter_mm, after.used.counter_mm);
+  out.oven_base_moves_mm = moved(e.used.oven_base_mm, after.used.oven_base_mm);
+  if (after.build && after.build->frame.made()) after.packet = packet_of(higher, after, steps);
+  out.changes = changes(e, after);
+  out.pieces_changed = pieces_changed(out.changes);
+  if (!after.packet) return out;
+  const Costing &was = e.packet->costing, &is = after.packet->costing;
+  if (was.total && is.total) out.total_moves = *is.total - *was.total;
+  out.mass_moves_kg = is.built_kg - was.built_kg;
+  return out;
+}
+
+}  // namespace
+
+void add_packet(const config::Config& config, Evaluation& e, std::int64_t steps) {
+  Findings out;
+  if (e.build && e.build->frame.made()) {
+    const std::shared_ptr<Packet> packet = packet_of(config, e, steps);
+    e.packet = packet;
+    for (std::size_t i = 0; i < e.cooks.size(); ++i) {
+      for (const bool elbow : {false, true}) {
+        if (!(elbow ? e.cooks[i].at_prep : e.cooks[i].at_oven)) continue;
+        if (auto inch = inch_of(config, e, i, elbow, steps)) {
+          packet->costing.inches.push_back(*std::move(inch));
+        }
+      }
+    }
+    add_cut_findings(out, packet->cutting);
+    add_metal_findings(out, packet->metal);
+    add_power_findings(out, packet->wiring);
+    add_finish_findings(out, packet->painting);
+    add_plan_findings(out, config, packet->timetable);
+    add_money_findings(out, packet->costing);
+  } else {
+    say(out, "cuts.none", Verdict::Unknown);
+  }
+  e.findings.insert(e.findings.end(), out.list.begin(), out.list.end());
+  order_by_harm(e.findings);
+}
+
+Evaluation evaluate_packet(const config::Config& config, std::int64_t steps) {
+  Evaluation e = evaluate_all(config);
+  add_packet(config, e, steps);
+  return e;
+}
+
+}  // namespace hs::evaluate

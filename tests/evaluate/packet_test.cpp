@@ -1,0 +1,438 @@
+// Laws of the packet's stage over presets and random stations, and its figures against sources.
+
+#include "engine/evaluate/packet.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <string>
+
+#include "catch_amalgamated.hpp"
+#include "engine/config/setting.h"
+#include "engine/evaluate/check.h"
+#include "engine/report/report_json.h"
+#include "nlohmann/json.hpp"
+#include "tests/evaluate/saw_walker.h"
+#include "tests/report/preset.h"
+#include "tests/support/random_config.h"
+#include "tests/support/sweep.h"
+
+using namespace hs;
+using namespace hs::evaluate;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+constexpr std::int64_t kFewSteps = 2000;
+
+const Finding* find(const Evaluation& e, std::string_view rule) {
+  for (const Finding& finding : e.findings) {
+    if (finding.rule == rule) return &finding;
+  }
+  return nullptr;
+}
+
+// Everything that holds for every packet.
+void check_laws(const config::Config& config, const Evaluation& e) {
+  REQUIRE(e.packet != nullptr);
+  const Packet& packet = *e.packet;
+  std::size_t sawn = 0, parts = 0;
+  for (const CutGroup& group : packet.cutting.groups) {
+    INFO(group.name);
+    const double trim_mm = group.sheets ? config.shop.sheet_trim_mm : config.shop.board_trim_mm;
+    CHECK(test::broken_by(group, config.shop.kerf_mm, trim_mm) == "");
+    CHECK(group.bought + group.from_hand == static_cast<int>(group.sticks.size()));
+    sawn += group.items.size();
+  }
+  for (const parts::Part& part : e.build->parts.parts) {
+    using frame::Material;
+    const bool folded = part.material == Material::Metal, slab = part.material == Material::Slab;
+    if (!folded && !slab) parts += static_cast<std::size_t>(part.quantity());
+  }
+  CHECK(sawn == parts);
+
+  // Sums are sums.
+  const Costing& costing = packet.costing;
+  double total = 0, by_kind = 0;
+  for (const CostLine& line : costing.lines) {
+    total += line.total.value_or(0);
+    CHECK((line.waste_share >= 0 && line.waste_share <= 1));
+    if (line.price && !line.on_hand)
+      CHECK_THAT(*line.total, WithinAbs(*line.price * line.quantity, 1e-6));
+  }
+  for (const CostSum& sum : costing.sums) by_kind += sum.total;
+  CHECK_THAT(by_kind, WithinAbs(total, 1e-6));
+  CHECK_THAT(costing.total.value_or(0), WithinAbs(total, 1e-6));
+  CHECK(std::isfinite(costing.built_kg));
+
+  // Paint: the areas add up, and the primer is on all of them.
+  double faces_m2 = 0;
+  std::map<std::size_t, double> by_colour;
+  for (const PaintedFace& face : packet.painting.faces) {
+    faces_m2 += face.area_m2;
+    if (face.colour) by_colour[*face.colour] += face.area_m2;
+  }
+  CHECK_THAT(packet.painting.primer.area_m2, WithinAbs(faces_m2, 1e-6));
+  for (const PaintAmount& paint : packet.painting.paints) {
+    const auto at =
+        std::find(packet.painting.colours.begin(), packet.painting.colours.end(), paint.name);
+    REQUIRE(at != packet.painting.colours.end());
+    CHECK_THAT(
+        paint.area_m2,
+        WithinAbs(by_colour[static_cast<std::size_t>(at - packet.painting.colours.begin())], 1e-6));
+  }
+
+  // The plan: a network was found, and on days nothing begins before what it waits for.
+  const Timetable& table = packet.timetable;
+  REQUIRE(table.tasks.size() == table.network.tasks.size());
+  REQUIRE(table.tasks.size() == table.notes.size());
+  CHECK_FALSE(table.network.critical_paths.empty());
+  if (table.plan) {
+    for (std::size_t i = 0; i < table.tasks.size(); ++i) {
+      for (const schedule::After& after : table.tasks[i].after) {
+        CHECK(table.plan->tasks[i].start >= table.plan->tasks[after.task].done);
+      }
+    }
+  } else {
+    CHECK((config.plan.start.empty() || !table.why_no_plan.empty()));
+  }
+}
+
+// Orders of tasks that the shop must keep.
+std::size_t task(const Timetable& table, std::string_view key) {
+  for (std::size_t i = 0; i < table.tasks.size(); ++i) {
+    if (table.tasks[i].key == key) return i;
+  }
+  FAIL("no task " << key);
+  return 0;
+}
+bool waits(const Timetable& table, std::size_t later, std::size_t earlier) {
+  if (later == earlier) return true;
+  for (const schedule::After& after : table.tasks[later].after) {
+    if (waits(table, after.task, earlier)) return true;
+  }
+  return false;
+}
+
+config::Config demo() { return test::preset("demo"); }
+
+}  // namespace
+
+TEST_CASE("every preset's packet keeps the laws", "[packet][law]") {
+  int made = 0;
+  for (const char* name : test::kPresets) {
+    INFO(name);
+    const config::Config config = test::preset(name);
+    const Evaluation e = evaluate_packet(config, kFewSteps);
+    if (!e.build->frame.made()) {
+      CHECK(e.packet == nullptr);
+      REQUIRE(find(e, "cuts.none") != nullptr);
+      CHECK(find(e, "cuts.none")->verdict == Verdict::Unknown);
+      continue;
+    }
+    check_laws(config, e);
+    ++made;
+  }
+  CHECK(made >= 10);
+}
+
+TEST_CASE("any station's packet keeps the laws, and its report holds no number that is none",
+          "[packet][law]") {
+  test::Random random(20261126);
+  int made = 0;
+  for (int i = 0; i < test::sweep(100); ++i) {
+    const config::Config config = test::random_config(random);
+    if (!check(config).empty()) continue;
+    INFO("case " << i);
+    const Evaluation e = evaluate_packet(config, kFewSteps);
+    const std::string report = report::report_json(config, e);
+    const auto json = nlohmann::json::parse(report, nullptr, false);
+    REQUIRE_FALSE(json.is_discarded());
+    for (const char* key : {"cuts", "metal", "power", "finish", "plan", "money"}) {
+      REQUIRE(json.contains(key));
+      // Null only with a finding that says why.
+      if (json[key].is_null()) {
+        const bool said = find(e, "cuts.none") != nullptr || find(e, "power.none") != nullptr;
+        REQUIRE(said);
+      }
+    }
+    if (!e.packet) continue;
+    check_laws(config, e);
+    ++made;
+  }
+  CHECK(made > 0);
+}
+
+TEST_CASE("a likely station in the shop: laws, prices, days", "[packet][law]") {
+  test::Random random(4242);
+  int made = 0;
+  for (int i = 0; i < test::sweep(60); ++i) {
+    config::Config c = demo();
+    const auto pick = [&](double low, double high, double step) {
+      return low + step * random.below(static_cast<int>((high - low) / step) + 1);
+    };
+    for (config::Cook& cook : c.cooks) cook.stature_mm = pick(1500, 1950, 5);
+    c.station.prep_width_mm = pick(600, 3000, 10);
+    c.station.prep_depth_mm = pick(500, 800, 10);
+    c.frame.face = static_cast<config::FaceKind>(random.below(2));
+    c.frame.fronts = static_cast<config::FrontKind>(random.below(2));
+    c.frame.dough_bays = static_cast<config::Holds>(random.below(4));
+    c.shop.kerf_mm = pick(0, 4, 0.1);
+    c.shop.sheet_trim_mm = pick(0, 15, 1);
+    c.shop.board_trim_mm = pick(0, 30, 1);
+    c.power.outlets = random.below(3);
+    c.power.lamp_w = random.one_in(2) ? 20 : 0;
+    c.plan.start = "2027-04-05";
+    c.plan.days = static_cast<config::WorkDays>(random.below(3));
+    c.stock.clear();
+    // An offcut, a sheet to buy, a board with a defect, boards to buy: each now and then.
+    if (random.one_in(2)) {
+      c.stock.push_back(
+          {"offcut", config::StockKind::Sheet, pick(400, 1400, 10), pick(300, 1000, 10), {}, 2.0});
+    }
+    if (random.one_in(2)) {
+      c.stock.push_back({"sheet", config::StockKind::Sheet, 2440.0, 1220.0, {}, {}, 60.0});
+      if (random.one_in(2))
+        c.stock.push_back({"long sheet", config::StockKind::Sheet, 3050.0, 1220.0, {}, {}, 70.0});
+    }
+    if (random.one_in(2)) {
+      config::StockItem bad{
+          "board with a knot", config::StockKind::Carrier, pick(2000, 4000, 10), {}, {}, 3.0};
+      bad.bad_from_mm = pick(300, 900, 10);
+      bad.bad_to_mm = *bad.bad_from_mm + pick(0, 60, 1);
+      c.stock.push_back(bad);
+    }
+    REQUIRE(check(c).empty());
+    INFO("case " << i);
+    const Evaluation e = evaluate_packet(c, kFewSteps);
+    if (!e.packet) continue;
+    check_laws(c, e);
+    ++made;
+  }
+  CHECK(made > test::sweep(60) / 2);
+}
+
+TEST_CASE("a good offcut is used before a sheet is bought", "[packet]") {
+  config::Config c = demo();
+  const Evaluation before = evaluate_packet(c);
+  c.stock.push_back({"offcut", config::StockKind::Sheet, 1200.0, 800.0, {}, 1.0});
+  const Evaluation after = evaluate_packet(c);
+  REQUIRE((before.packet && after.packet));
+  const auto sheets = [](const Evaluation& e) {
+    for (const CutGroup& group : e.packet->cutting.groups) {
+      if (group.material == frame::Material::Sheet) return group;
+    }
+    return CutGroup{};
+  };
+  CHECK(sheets(before).from_hand == 0);
+  CHECK(sheets(after).from_hand == 1);
+  CHECK(sheets(after).bought <= sheets(before).bought);
+}
+
+TEST_CASE("one inch of eye moves what it should, and only that", "[packet]") {
+  const config::Config c = demo();
+  const Evaluation e = evaluate_packet(c);
+  REQUIRE(e.packet != nullptr);
+  const Costing& costing = e.packet->costing;
+  REQUIRE_FALSE(costing.inches.empty());
+  CHECK(changes(e, e).empty());
+  bool moved = false;
+  for (const InchCost& inch : costing.inches) {
+    // The same by hand, through the front door.
+    config::Config higher = c;
+    const cook::Body& body = e.cooks[inch.cook].body;
+    config::Cook& taller = higher.cooks[inch.cook];
+    if (inch.elbow) {
+      taller.elbow_height_mm = quantised(Quantity::Length, body.elbow.value_mm + 25.4);
+    } else {
+      taller.eye_height_mm = quantised(Quantity::Length, body.eye.value_mm + 25.4);
+    }
+    const Evaluation after = evaluate_packet(higher);
+    CHECK_THAT(inch.counter_moves_mm, WithinAbs(*after.used.counter_mm - *e.used.counter_mm, 1e-9));
+    CHECK_THAT(inch.oven_base_moves_mm,
+               WithinAbs(*after.used.oven_base_mm - *e.used.oven_base_mm, 1e-9));
+    const std::vector<Change> by_hand = changes(e, after);
+    REQUIRE(by_hand.size() == inch.changes.size());
+    // Told as a change exactly where a piece is another size now.
+    std::map<std::string, std::multiset<std::string>> sizes[2];
+    for (int i = 0; i < 2; ++i) {
+      const Evaluation& one = i == 0 ? e : after;
+      for (const parts::Part& part : one.build->parts.parts) {
+        for (int n = 0; n < part.quantity(); ++n) {
+          sizes[i][std::string(frame::kind_name(part.kind))].insert(
+              std::to_string(std::lround(part.length_mm * 10)) + "x" +
+              std::to_string(std::lround(part.width_mm * 10)));
+        }
+      }
+    }
+    for (const auto& [kind, was] : sizes[0]) {
+      const bool same = sizes[1][kind] == was;
+      const bool told = std::any_of(by_hand.begin(), by_hand.end(), [&](const Change& change) {
+        return change.of == ChangeOf::Part && change.what == kind &&
+               (change.measure == "length" || change.measure == "width" ||
+                change.measure == "quantity");
+      });
+      INFO(kind);
+      CHECK(told == !same);
+    }
+    if (inch.counter_moves_mm != 0) CHECK(inch.pieces_changed > 0);
+    moved = moved || inch.counter_moves_mm != 0;
+  }
+  CHECK(moved);
+}
+
+TEST_CASE("an order's outside sizes are the sheets below, fit and metal, and nothing twice",
+          "[packet][metal]") {
+  config::Config c = demo();
+  const Evaluation e = evaluate_packet(c);
+  REQUIRE(e.packet != nullptr);
+  REQUIRE_FALSE(e.packet->metal.orders.empty());
+  for (const MetalOrder& order : e.packet->metal.orders) {
+    INFO(order.name);
+    REQUIRE(order.blank.possible());
+    // engine/sheet's own way from the substrate to the top, with paint inside the fit.
+    sheet::Substrate under;
+    under.width_mm = order.under_width_mm;
+    under.depth_mm = order.under_depth_mm;
+    under.thick_mm = order.under_thick_mm;
+    under.paint_mm = 0;
+    under.bedding_mm = c.build.bedding_mm;
+    under.fit_mm = c.build.fit_mm;
+    under.drip_mm = c.build.drip_mm;
+    for (std::size_t i = 0; i < 4; ++i) under.flanged[i] = order.top.flanges[i].down_mm > 0;
+    const sheet::Top top = sheet::top_over(under, order.top.metal);
+    CHECK_THAT(order.top.width_mm, WithinAbs(top.width_mm, 1e-6));
+    CHECK_THAT(order.top.depth_mm, WithinAbs(top.depth_mm, 1e-6));
+    for (std::size_t i = 0; i < 4; ++i) {
+      CHECK_THAT(order.top.flanges[i].down_mm, WithinAbs(top.flanges[i].down_mm, 1e-6));
+    }
+    // Flat by hand: outside lengths less a deduction a bend, 2 (R + T) - pi/2 (R + K T) with R
+    // = 1.25 T and K 0.45 (bend allowance, general practice).
+    const double t = c.build.metal_mm, each = 4.5 * t - std::acos(-1.0) / 2 * 1.7 * t;
+    const auto down = [&](sheet::Side side) {
+      return order.top.flanges[sheet::index_of(side)].down_mm;
+    };
+    const double front = down(sheet::Side::Front), back = down(sheet::Side::Back);
+    CHECK_THAT(order.blank.depth_mm, WithinAbs(order.top.depth_mm + front + back - 2 * each, 1e-6));
+  }
+  CHECK(find(e, "metal.measure")->verdict == Verdict::Unknown);
+  // Measured 2 mm wider than drawn: the order follows, and says that it is measured.
+  const MetalOrder& first = e.packet->metal.orders.front();
+  const bool oven = first.name.find("oven") != std::string::npos;
+  const std::string run = oven ? "oven" : "dough";
+  c.frame.as_built =
+      run + ".substrate.width=" + std::to_string(std::lround(first.under_width_mm) + 2) + " " +
+      run + ".substrate.depth=" + std::to_string(std::lround(first.under_depth_mm));
+  const Evaluation measured = evaluate_packet(c);
+  REQUIRE(measured.packet != nullptr);
+  const MetalOrder& follows = measured.packet->metal.orders.front();
+  CHECK(follows.measured);
+  CHECK_THAT(follows.under_width_mm, WithinAbs(std::round(first.under_width_mm) + 2, 0.05));
+}
+
+TEST_CASE("the plan keeps the shop's order", "[packet][plan]") {
+  config::Config c = demo();
+  c.power.outlets = 1;
+  c.plan.start = "2027-04-05";  // a Monday
+  c.plan.wet_days = "2027-04-05 2027-04-06 2027-04-07";
+  const Evaluation e = evaluate_packet(c);
+  REQUIRE(e.packet != nullptr);
+  const Timetable& t = e.packet->timetable;
+  const auto later = [&](std::string_view second, std::string_view first) {
+    INFO(first << " before " << second);
+    CHECK(waits(t, task(t, second), task(t, first)));
+  };
+  later("boxes.assemble", "joint.pull");
+  later("paint.primer", "wiring.cut");
+  later("site.cabinets", "base.fit");
+  later("metal.measure", "top.substrate");
+  later("metal.fold", "metal.measure");
+  later("oven.place", "metal.bed");
+  // An adhesive's grab is not its strength: a day of waiting at the least.
+  CHECK(t.tasks[task(t, "joint.test")].wait_min >= 24 * 60);
+  REQUIRE(t.plan.has_value());
+  // No work on a weekend, and no work that needs a dry day on the three wet ones.
+  for (std::size_t i = 0; i < t.tasks.size(); ++i) {
+    for (const schedule::Span& span : t.plan->tasks[i].work) {
+      const auto day = span.from / (24 * 60);
+      CHECK(day % 7 < 5);
+      if (t.tasks[i].needs != 0) CHECK(day >= 3);
+    }
+  }
+  CHECK(find(e, "plan.days")->verdict == Verdict::Ok);
+  c.plan.start = "";
+  CHECK(find(evaluate_packet(c), "plan.days")->verdict == Verdict::Unknown);
+}
+
+TEST_CASE("a run's drop and a circuit's load by the code's table", "[packet][power]") {
+  config::Config c = demo();
+  CHECK(find(evaluate_packet(c), "power.none")->verdict == Verdict::Ok);
+  c.power.outlets = 1;
+  c.power.outlet_w = 1500;
+  c.power.breaker = config::Breaker::A20;
+  c.power.wire = config::WireSize::Awg12;
+  c.power.run_mm = 30480;  // 100 ft
+  const Evaluation e = evaluate_packet(c);
+  REQUIRE((e.packet && e.packet->wiring));
+  const Wiring& wiring = *e.packet->wiring;
+  CHECK_THAT(wiring.circuit.amps, WithinAbs(12.5, 1e-9));
+  // 2 x 12.5 A x 100 ft x 1.98 ohm/kft (NEC chapter 9, table 8, stranded) = 4.95 V of 120.
+  CHECK_THAT(*wiring.drop_v, WithinAbs(4.95, 1e-6));
+  CHECK_THAT(*wiring.drop_share, WithinAbs(4.95 / 120, 1e-9));
+  CHECK(find(e, "power.drop")->verdict == Verdict::Warn);  // above 3 %
+  // The longest run that keeps 3 %: 3.6 V.
+  CHECK_THAT(*wiring.longest_run_mm, WithinAbs(30480 * 3.6 / 4.95, 0.1));
+  // NEC 314.16(B): two 12 AWG conductors 2 x 2.25, one ground 2.25, a clamp 2.25, an outlet twice:
+  // 6 x 2.25 = 13.5 cubic inches, in either edition.
+  REQUIRE(wiring.box.has_value());
+  CHECK_THAT(wiring.box->to2017.in3, WithinAbs(13.5, 1e-9));
+  CHECK_THAT(wiring.box->from2020.in3, WithinAbs(13.5, 1e-9));
+  REQUIRE_FALSE(wiring.cutting.cutouts.empty());
+  c.power.breaker = config::Breaker::A10;
+  CHECK(find(evaluate_packet(c), "power.circuit")->verdict == Verdict::Fail);
+}
+
+TEST_CASE("prices come from the list, and what has none is said", "[packet][money]") {
+  config::Config c = demo();
+  c.stock.clear();
+  CHECK(find(evaluate_packet(c), "money.prices")->verdict == Verdict::Unknown);
+  c.stock.push_back({"ply", config::StockKind::Sheet, 2440.0, 1220.0, {}, {}, 61.5});
+  const Evaluation e = evaluate_packet(c);
+  CHECK(find(e, "money.prices")->verdict == Verdict::Warn);
+  const CutGroup* sheets = nullptr;
+  for (const CutGroup& group : e.packet->cutting.groups) {
+    if (group.material == frame::Material::Sheet) sheets = &group;
+  }
+  REQUIRE(sheets != nullptr);
+  CHECK(sheets->by == MeasuredBy::Price);
+  CHECK_THAT(*e.packet->costing.total, WithinAbs(61.5 * sheets->bought, 1e-9));
+  CHECK_THAT(sheets->value, WithinAbs(61.5 * sheets->bought, 1e-9));
+}
+
+TEST_CASE("a part that no sheet holds is said, and not cut from two", "[packet]") {
+  config::Config c = demo();
+  c.stock.clear();
+  c.stock.push_back({"half sheet", config::StockKind::Sheet, 700.0, 1220.0, {}, {}, {}});
+  const Evaluation e = evaluate_packet(c);
+  REQUIRE(e.packet != nullptr);
+  check_laws(c, e);
+  REQUIRE(find(e, "cuts.too_large") != nullptr);
+  CHECK(find(e, "cuts.too_large")->verdict == Verdict::Fail);
+}
+
+TEST_CASE("a date that is none is refused in words", "[packet][config]") {
+  config::Config c;
+  CHECK(check(c).empty());
+  for (const char* bad : {"2027-02-29", "tomorrow", "2027-4-5", "05.04.2027"}) {
+    c.plan.start = bad;
+    const auto problems = check(c);
+    REQUIRE(problems.size() == 1);
+    CHECK(problems[0].path == "plan.start");
+    CHECK(problems[0].allowed.find("2027-04-05") != std::string::npos);
+  }
+  c.plan.start = "2028-02-29";
+  CHECK(check(c).empty());
+  c.plan.wet_days = "2027-04-05 soon";
+  CHECK(check(c).size() == 1);
+}
