@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "engine/config/read.h"
+#include "engine/evaluate/packet.h"
 #include "engine/report/report_json.h"
 #include "font_sans.h"
 #include "font_sans_bold.h"
@@ -228,6 +229,14 @@ EMSCRIPTEN_KEEPALIVE const char* hs_config_json() {
 }
 EMSCRIPTEN_KEEPALIVE const char* hs_report_json() {
   return answer(hs::report::report_json(app().session.config(), app().session.evaluation()));
+}
+// The same with what a shop needs, as the command line tells it: once there is a build, because its
+// code comes with that.
+EMSCRIPTEN_KEEPALIVE const char* hs_whole_report_json() {
+  const hs::config::Config& config = app().session.config();
+  hs::evaluate::Evaluation whole = app().session.evaluation();
+  if (whole.build) hs::evaluate::add_packet(config, whole);
+  return answer(hs::report::report_json(config, whole));
 }
 EMSCRIPTEN_KEEPALIVE const char* hs_items_json() {
   return answer(app().canvas ? app().canvas->items().json() : std::string("[]"));

@@ -49,6 +49,7 @@ export function makeEngine(module) {
     config: () => json('config_json'),
     configText: () => text('config_json'),
     report: () => json('report_json'),
+    wholeReport: () => json('whole_report_json'),
     items: () => json('items_json'),
     revision: () => call('revision'),
     frameCount: () => call('frame_count'),
