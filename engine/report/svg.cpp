@@ -53,12 +53,12 @@ constexpr Ink kInks[kToneCount] = {
     {"seen", "#ffdd7a", "#8a6a1c", "#fff0c0"},
 };
 
-struct RoleInk {
+struct Tones {
   std::string_view name;  // the element's class
   Tone fill, line;
 };
 
-RoleInk ink_of(Role role) {
+Tones tones_of(Role role) {
   switch (role) {
     case Role::Ground:
       return {"ground", kGround, kInkSoft};
@@ -178,6 +178,8 @@ std::string Writer::colour(Tone tone) const {
       return std::string(ink.dusk);
     case SvgColours::Page:
       return "var(--" + std::string(ink.name) + ", " + std::string(ink.sun) + ")";
+    case SvgColours::Print:
+      return std::string(ink.print);
     case SvgColours::Alone:
     case SvgColours::Sun:
       return std::string(ink.sun);
@@ -186,7 +188,7 @@ std::string Writer::colour(Tone tone) const {
 }
 
 std::string Writer::stroke(Role role, Weight weight, bool dashed) const {
-  const RoleInk ink = ink_of(role);
+  const Tones ink = tones_of(role);
   std::string text = " fill=\"none\" stroke=\"" + colour(ink.line) + "\" stroke-width=\"" +
                      number(thickness(weight)) + "\" class=\"l-" +
                      std::string(kInks[ink.line].name) + " " + std::string(ink.name) + "\"";
@@ -274,7 +276,7 @@ void Writer::dimension(const Mark& mark, std::span<const Spot> points) {
 void Writer::mark(const Mark& mark) {
   const std::span<const Spot> points = drawing_.points(mark);
   if (points.empty()) return;
-  const RoleInk ink = ink_of(mark.role);
+  const Tones ink = tones_of(mark.role);
   switch (mark.shape) {
     case Shape::Polyline:
     case Shape::Outline:
@@ -350,6 +352,14 @@ std::string Writer::all() {
 }  // namespace
 
 std::span<const Ink> inks() { return kInks; }
+
+RoleInk ink_of(Role role) {
+  const Tones tones = tones_of(role);
+  return {tones.name, &kInks[tones.fill], &kInks[tones.line]};
+}
+
+const Ink& paper_ink() { return kInks[kPaper]; }
+const Ink& text_ink() { return kInks[kInk]; }
 
 std::string xml_escaped(std::string_view text) {
   std::string out;

@@ -18,7 +18,8 @@ enum class SvgColours : std::uint8_t {
   Alone,  // sun, and a style sheet for dark screens and print
   Sun,
   Dusk,
-  Page,  // the page's own custom properties: for an SVG element inside the page
+  Page,   // the page's own custom properties: for an SVG element inside the page
+  Print,  // dark lines on white
 };
 enum class SvgSize : std::uint8_t {
   True,    // width and height in mm: 1000 mm of the station are 1000 mm
@@ -41,6 +42,16 @@ struct Ink {
   std::string_view sun, dusk, print;
 };
 std::span<const Ink> inks();
+
+// What a role is drawn in: the element's class, and the inks of its areas and its lines.
+struct RoleInk {
+  std::string_view name;  // "oven-body"
+  const Ink* fill;
+  const Ink* line;
+};
+RoleInk ink_of(Role role);
+const Ink& paper_ink();
+const Ink& text_ink();
 
 // For text and attributes: & < > " and ' as entities.
 std::string xml_escaped(std::string_view text);

@@ -1,0 +1,140 @@
+// Tables of a PDF: columns as wide as their words ask for, rows that stay whole, the head again on
+// each page.
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <vector>
+
+#include "engine/report/pdf_flow.h"
+
+namespace hs::report {
+namespace {
+
+constexpr double kApart_mm = 2.2;   // between columns
+constexpr double kAround_mm = 1.5;  // of a row's height, with no line in it
+constexpr PdfColour kRule{150, 150, 150};
+
+using Cells = std::vector<std::vector<std::string>>;  // lines of each cell
+
+double longest_word_mm(const std::string& letters, PdfFont font) {
+  double most = 0;
+  for (std::size_t at = 0; at < letters.size();) {
+    const std::size_t space = std::min(letters.find(' ', at), letters.size());
+    most = std::max(most, pdf_width_mm(letters.substr(at, space - at), font, kCell_mm));
+    at = space + 1;
+  }
+  return most;
+}
+
+// What each column asks for: all of it, and its longest word.
+struct Ask {
+  double whole = 0, word = 0;
+};
+
+// No column wider than it asks for; where they are too wide together, the wide ones give way, none
+// below its longest word while that is possible.
+std::vector<double> shares(const std::vector<Ask>& asks, double across_mm) {
+  const auto widths = [&](double level) {
+    std::vector<double> all;
+    for (const Ask& ask : asks) all.push_back(std::min(ask.whole, std::max(ask.word, level)));
+    return all;
+  };
+  const auto sum = [](const std::vector<double>& all) {
+    double total = 0;
+    for (const double each : all) total += each;
+    return total;
+  };
+  double low = 0, high = across_mm;
+  if (sum(widths(high)) <= across_mm) return widths(high);
+  for (int i = 0; i < 40; ++i) {
+    const double middle = (low + high) / 2;
+    (sum(widths(middle)) <= across_mm ? low : high) = middle;
+  }
+  std::vector<double> all = widths(low);
+  const double over = sum(all) / across_mm;
+  if (over > 1) {
+    for (double& each : all) each /= over;
+  }
+  return all;
+}
+
+double height_of(const Cells& cells) {
+  std::size_t lines = 1;
+  for (const auto& cell : cells) lines = std::max(lines, cell.size());
+  return kLeading * kCell_mm * static_cast<double>(lines) + kAround_mm;
+}
+
+}  // namespace
+
+void PdfFlow::table(const Table& table) {
+  if (table.rows.empty()) return;
+  upright();
+  std::size_t columns = table.columns.size();
+  for (const auto& row : table.rows) columns = std::max(columns, row.size());
+  bool headed = false;
+  for (const std::string& column : table.columns) headed = headed || !column.empty();
+
+  std::vector<Ask> asks(columns);
+  const auto ask = [&](std::size_t i, const std::string& text, PdfFont font) {
+    const std::string plain = letters(text);
+    // A little more, so that what fits by its own measure is not broken by the last bit.
+    asks[i].whole = std::max(asks[i].whole, pdf_width_mm(plain, font, kCell_mm) + 0.01);
+    asks[i].word = std::max(asks[i].word, longest_word_mm(plain, font) + 0.01);
+  };
+  for (std::size_t i = 0; i < table.columns.size(); ++i) ask(i, table.columns[i], PdfFont::Bold);
+  for (const auto& row : table.rows) {
+    for (std::size_t i = 0; i < row.size(); ++i) ask(i, row[i], PdfFont::Plain);
+  }
+  const double apart = kApart_mm * static_cast<double>(columns - 1);
+  const std::vector<double> wide = shares(asks, width() - apart);
+  double across = apart;
+  for (const double each : wide) across += each;
+
+  const auto broken = [&](const std::vector<std::string>& row, PdfFont font) {
+    Cells cells;
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      cells.push_back(pdf_lines(pdf_letters(row[i]), font, kCell_mm, wide[i]));
+    }
+    return cells;
+  };
+  const auto put = [&](const Cells& cells, PdfFont font, double rule_mm) {
+    double x = left(), low = y_;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      double y = y_ - 0.4;
+      for (const std::string& line : cells[i]) {
+        y -= kLeading * kCell_mm;
+        pdf_.text({x, y + 0.25 * kCell_mm}, line, font, kCell_mm);
+      }
+      x += wide[i] + kApart_mm;
+    }
+    low = y_ - height_of(cells);
+    pdf_.line(std::array{Spot{left(), low}, Spot{left() + across, low}}, {rule_mm, kRule});
+    y_ = low;
+  };
+  const Cells head = broken(table.columns, PdfFont::Bold);
+  const double head_high = headed ? height_of(head) : 0;
+  const double caption_high = table.caption.empty() ? 0 : kLeading * kBody_mm + 1;
+  const auto begin = [&](bool again) {
+    if (!table.caption.empty()) {
+      skip(kLeading * kBody_mm);
+      pdf_.text({left(), y_}, letters(table.caption) + (again ? " (continued)" : ""), PdfFont::Bold,
+                kBody_mm);
+      skip(1);
+    }
+    if (headed) put(head, PdfFont::Bold, 0.4);
+  };
+  need(caption_high + head_high + height_of(broken(table.rows[0], PdfFont::Plain)) + 4);
+  begin(false);
+  for (const auto& row : table.rows) {
+    const Cells cells = broken(row, PdfFont::Plain);
+    if (height_of(cells) > room() && !at_top()) {
+      page();
+      begin(true);
+    }
+    put(cells, PdfFont::Plain, 0.12);
+  }
+  skip(4);
+}
+
+}  // namespace hs::report
