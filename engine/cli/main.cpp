@@ -1,9 +1,10 @@
-// The command line around the engine: the only file of the engine that touches files.
+// The command line around the engine: with write_folder.cpp all of the engine that touches files.
 //
 // Everything is computed before anything is written, so that an error never leaves half an output.
 // Exit 0: done. 2: bad input, named on stderr, stdout empty (check prints its findings there). 1:
 // an internal fault, or an output that could not be written.
 
+#include <algorithm>
 #include <cerrno>
 #include <cmath>
 #include <cstdio>
@@ -17,6 +18,7 @@
 #include "engine/base/number_text.h"
 #include "engine/base/text.h"
 #include "engine/base/version.h"
+#include "engine/cli/write_folder.h"
 #include "engine/config/json.h"
 #include "engine/config/read.h"
 #include "engine/config/schema.h"
@@ -29,6 +31,7 @@
 #include "engine/report/build_sheets.h"
 #include "engine/report/cut_json.h"
 #include "engine/report/html_report.h"
+#include "engine/report/packet.h"
 #include "engine/report/report_json.h"
 #include "engine/report/rules_json.h"
 #include "engine/report/sheet.h"
@@ -65,6 +68,13 @@ constexpr std::string_view kHelp =
     "                                 [--set key.path=value]...\n"
     "                                                        full-size strips of the base's cuts:\n"
     "                                                        HTML to print, or page N as SVG\n"
+    "  hearthsight packet FILE DIR [--paper a4|letter] [--units inch|mm] [--address URL]\n"
+    "                                 [--force] [--set key.path=value]...\n"
+    "                                                        the packet for the shop into DIR:\n"
+    "                                                        PDF, HTML, SVG, CSV; prints what it\n"
+    "                                                        wrote; URL: where the page is "
+    "opened,\n"
+    "                                                        for the square on the cover\n"
     "  hearthsight cut FILE [--steps N]                      a job's cut plan, JSON; N bounds the\n"
     "                                                        search, a step is about 1 us\n"
     "  hearthsight link FILE [--set key.path=value]...       the link's text, without '#'\n"
@@ -219,6 +229,29 @@ hs::report::Units take_units(std::vector<std::string_view>& words, std::vector<P
   return units == "mm" ? hs::report::Units::Millimetre : hs::report::Units::Inch;
 }
 
+hs::report::Paper take_paper(std::vector<std::string_view>& words, std::vector<Problem>& problems) {
+  const auto named = take(words, "--paper");
+  if (named && *named != "a4" && *named != "letter") {
+    problems.push_back({"--paper", hs::shortened(*named), "a4 or letter"});
+  }
+  return named == "letter" ? hs::report::Paper::Letter : hs::report::Paper::A4;
+}
+
+// Takes the second word that is neither an option nor its value; empty: there is none.
+std::string_view take_second(std::vector<std::string_view>& words) {
+  std::size_t plain = 0;
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    if (words[i] == "--set") {
+      ++i;
+    } else if ((words[i].size() == 1 || words[i][0] != '-') && ++plain == 2) {
+      const std::string_view second = words[i];
+      words.erase(words.begin() + static_cast<std::ptrdiff_t>(i));
+      return second;
+    }
+  }
+  return {};
+}
+
 // The looks are the page's own two files.
 Outcome report(std::vector<std::string_view> words) {
   std::vector<Problem> problems;
@@ -236,11 +269,7 @@ Outcome report(std::vector<std::string_view> words) {
 Outcome cut_template(std::vector<std::string_view> words) {
   std::vector<Problem> problems;
   const hs::report::Units units = take_units(words, problems);
-  const auto named = take(words, "--paper");
-  if (named && *named != "a4" && *named != "letter") {
-    problems.push_back({"--paper", hs::shortened(*named), "a4 or letter"});
-  }
-  const auto paper = named == "letter" ? hs::report::Paper::Letter : hs::report::Paper::A4;
+  const hs::report::Paper paper = take_paper(words, problems);
   const auto number = take(words, "--page");
   std::size_t page = 0;  // 0: all of them
   if (number) {
@@ -291,18 +320,7 @@ Outcome draw(std::vector<std::string_view> words) {
       problems.push_back({"--cook", hs::shortened(*number), "a cook's number, from 1"});
     }
   }
-  // The name is the second word that is neither an option nor its value.
-  std::string_view name;
-  std::size_t plain = 0;
-  for (std::size_t i = 1; i < words.size(); ++i) {
-    if (words[i] == "--set") {
-      ++i;
-    } else if ((words[i].size() == 1 || words[i][0] != '-') && ++plain == 2) {
-      name = words[i];
-      words.erase(words.begin() + static_cast<std::ptrdiff_t>(i));
-      break;
-    }
-  }
+  const std::string_view name = take_second(words);
   const hs::report::SheetKind* kind = hs::report::find_sheet(name);
   // Drawings of what is built are as many as there are parts.
   const bool built = name.starts_with("frame_") || name.starts_with("panel_");
@@ -335,6 +353,36 @@ Outcome draw(std::vector<std::string_view> words) {
   return done(hs::report::svg(
       sheet.drawing,
       {.title = sheet.title, .description = sheet.description, .text_mm = sheet.text_mm}));
+}
+
+// The whole packet, made in memory first: a fault leaves no half of it.
+Outcome packet(std::vector<std::string_view> words) {
+  std::vector<Problem> problems;
+  hs::report::PacketChoice choice;
+  choice.units = take_units(words, problems);
+  choice.paper = take_paper(words, problems);
+  if (const auto given = take(words, "--address")) {
+    const auto address = hs::report::packet_address(*given);
+    if (address) choice.address = *address;
+    append(problems, address.error());
+  }
+  const auto forced = std::find(words.begin(), words.end(), "--force");
+  const bool force = forced != words.end();
+  if (force) words.erase(forced);
+  const std::string_view folder = take_second(words);
+  if (folder.empty()) problems.push_back({"DIR", "", "missing; give a folder to write into"});
+  const Loaded loaded = load(words);
+  append(problems, loaded.problems);
+  if (!problems.empty()) return refused(std::move(problems));
+  const auto files =
+      hs::report::packet_files(loaded.config, hs::evaluate::evaluate_all(loaded.config), choice);
+  problems = hs::cli::write_folder(folder, files, force);
+  if (!problems.empty()) return refused(std::move(problems));
+  std::string list;
+  for (const hs::report::PacketFile& file : files) {
+    list += std::string(folder) + (folder.ends_with('/') ? "" : "/") + file.name + "\n";
+  }
+  return done(std::move(list));
 }
 
 constexpr double kMostSteps = 1e12;
@@ -396,6 +444,7 @@ Outcome run(const std::vector<std::string_view>& words) {
   if (command == "draw") return draw(words);
   if (command == "report") return report(words);
   if (command == "template") return cut_template(words);
+  if (command == "packet") return packet(words);
   if (command == "cut") return cut(words);
   if (command == "from-link") return from_link(words);
   if (command == "evaluate" || command == "link") {

@@ -9,6 +9,7 @@
 
 #include "engine/evaluate/build.h"
 #include "engine/report/build_sheets.h"
+#include "engine/report/parts_words.h"
 #include "engine/report/sheet_parts.h"
 
 namespace hs::report {
@@ -16,13 +17,6 @@ namespace {
 
 using parts::Cut;
 using parts::Part;
-
-std::string surface_words(const frame::Surface& surface) {
-  std::string words(frame::coat_name(surface.coat));
-  const std::string_view edge = frame::edge_name(surface.edge);
-  if (!edge.empty()) words += ", " + std::string(edge);
-  return words;
-}
 
 void draw_cut(Drawing& d, const Cut& cut, double along, double across) {
   const Role role = Role::OvenBody;
@@ -130,13 +124,7 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
              pen.length(part.rough_width_mm.value_or(width)) + " (" + source_note("frame.rough") +
              ")");
   }
-  std::set<std::string> places;
-  for (const std::size_t piece : part.pieces) {
-    places.insert(parts::place_text(build.frame.pieces[piece]));
-  }
-  std::string where;
-  for (const std::string& place : places) where += (where.empty() ? "" : "; ") + place;
-  pen.note("Place: " + where);
+  pen.note("Place: " + places_words(part, build));
   constexpr std::string_view kNames[] = {"Front face, up", "Back face",  "Left edge",
                                          "Right edge",     "Lower edge", "Upper edge"};
   for (std::size_t i = 0; i < part.surfaces.size(); ++i) {

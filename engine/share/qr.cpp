@@ -19,7 +19,7 @@ void append_run(std::string& path, int x, int y, int length) {
 
 }  // namespace
 
-std::string qr_svg(std::string_view text) {
+std::vector<std::string> qr_rows(std::string_view text) {
   if (text.empty() || text.size() > kMostQrBytes) return {};
   const std::string ended(text);
   Buffer work{}, code{};
@@ -28,13 +28,26 @@ std::string qr_svg(std::string_view text) {
     return {};
   }
   const int modules = qrcodegen_getSize(code.data());
-  const std::string side = std::to_string(modules + 2 * kQuietModules);
-  std::string path;
+  std::vector<std::string> rows(static_cast<std::size_t>(modules));
   for (int y = 0; y < modules; ++y) {
-    for (int x = 0; x < modules;) {
-      int end = x;
-      while (end < modules && qrcodegen_getModule(code.data(), end, y)) ++end;
-      if (end > x) append_run(path, x, y, end - x);
+    std::string& row = rows[static_cast<std::size_t>(y)];
+    for (int x = 0; x < modules; ++x) row += qrcodegen_getModule(code.data(), x, y) ? '#' : '.';
+  }
+  return rows;
+}
+
+std::string qr_svg(std::string_view text) {
+  const std::vector<std::string> rows = qr_rows(text);
+  if (rows.empty()) return {};
+  const std::string side = std::to_string(rows.size() + 2 * kQuietModules);
+  std::string path;
+  for (std::size_t y = 0; y < rows.size(); ++y) {
+    for (std::size_t x = 0; x < rows.size();) {
+      std::size_t end = x;
+      while (end < rows.size() && rows[y][end] == '#') ++end;
+      if (end > x) {
+        append_run(path, static_cast<int>(x), static_cast<int>(y), static_cast<int>(end - x));
+      }
       x = end + 1;
     }
   }

@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace hs::share {
 
@@ -20,5 +21,8 @@ inline constexpr int kQuietModules = 4;            // ISO/IEC 18004, quiet zone 
 // level of correction that costs no larger square is taken. Empty where the text is longer than
 // kMostQrBytes or empty.
 std::string qr_svg(std::string_view text);
+// The modules themselves, without the quiet zone: a row for each, '#' dark, '.' light. Empty where
+// qr_svg() is.
+std::vector<std::string> qr_rows(std::string_view text);
 
 }  // namespace hs::share

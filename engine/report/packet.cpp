@@ -1,0 +1,88 @@
+#include "engine/report/packet.h"
+
+#include <algorithm>
+
+#include "engine/base/text.h"
+#include "engine/config/json.h"
+#include "engine/config/read.h"
+#include "engine/evaluate/build.h"
+#include "engine/report/html_document.h"
+#include "engine/report/packet_parts.h"
+#include "engine/report/parts_csv.h"
+#include "engine/report/pdf_document.h"
+#include "engine/report/report_json.h"
+#include "engine/report/svg.h"
+
+namespace hs::report {
+namespace {
+
+constexpr std::size_t kLongestAddress = 300;
+
+using Maker = PacketPart (*)(const PacketView&);
+constexpr Maker kMakers[] = {mind_part, drawings_part, parts_part,
+                             base_part, safety_part,   sources_part};
+
+}  // namespace
+
+Result<std::string> packet_address(std::string_view text) {
+  const bool web = text.starts_with("https://") || text.starts_with("http://");
+  const bool plain =
+      std::all_of(text.begin(), text.end(), [](char c) { return c > ' ' && c < 127 && c != '#'; });
+  if (web && plain && text.size() > 8 && text.size() <= kLongestAddress) return std::string(text);
+  return Problem{"--address", shortened(text),
+                 "https:// or http:// and at most 300 characters without '#' and spaces"};
+}
+
+Document packet_document(const config::Config& config, const evaluate::Evaluation& evaluation,
+                         const PacketChoice& choice) {
+  const PacketView view{config, evaluation, choice};
+  Document document{config.title, {}, choice.paper, choice.units, {}};
+  document.parts.push_back(cover_part(view).part);
+  std::vector<DocBlock> missing;
+  for (const Maker make : kMakers) {
+    PacketPart made = make(view);
+    if (made.part.blocks.empty()) {
+      missing.push_back(words("Not in this packet: " + made.why, made.part.title + "."));
+    } else {
+      document.parts.push_back(std::move(made.part));
+    }
+  }
+  // Under the contents.
+  auto& cover = document.parts[0].blocks;
+  const auto contents = std::find_if(cover.begin(), cover.end(), [](const DocBlock& b) {
+    return b.kind == DocBlock::Kind::Contents;
+  });
+  cover.insert(contents + 1, missing.begin(), missing.end());
+  return document;
+}
+
+std::vector<PacketFile> packet_files(const config::Config& config,
+                                     const evaluate::Evaluation& evaluation,
+                                     const PacketChoice& choice) {
+  const Document document = packet_document(config, evaluation, choice);
+  std::vector<PacketFile> files;
+  files.push_back({"packet.pdf", document_pdf(document)});
+  files.push_back({"packet.html", document_html(document)});
+  if (evaluation.build && evaluation.build->frame.made()) {
+    files.push_back({"parts.csv", parts_csv(*evaluation.build)});
+    files.push_back({"hardware.csv", hardware_csv(*evaluation.build)});
+  }
+  for (const DocPart& part : document.parts) {
+    for (const DocBlock& block : part.blocks) {
+      if (!block.figure || block.file.empty()) continue;
+      const Sheet& sheet = *block.figure;
+      files.push_back(
+          {"drawings/" + block.file + ".svg", svg(sheet.drawing, {.title = sheet.title,
+                                                                  .description = sheet.description,
+                                                                  .text_mm = sheet.text_mm})});
+    }
+    for (std::size_t i = 0; i < part.strips.size(); ++i) {
+      files.push_back({"drawings/strip_" + std::to_string(i + 1) + ".svg",
+                       template_svg(part.strips[i], choice.paper)});
+    }
+  }
+  files.push_back({"station.json", config::config_json(config)});
+  return files;
+}
+
+}  // namespace hs::report

@@ -1,0 +1,269 @@
+#include "engine/report/packet_parts.h"
+
+#include <algorithm>
+
+#include "engine/base/number_text.h"
+#include "engine/base/version.h"
+#include "engine/evaluate/build.h"
+#include "engine/report/build_sheets.h"
+#include "engine/report/cited.h"
+#include "engine/report/parts_words.h"
+#include "engine/report/phrases.h"
+#include "engine/report/report_json.h"
+#include "engine/report/safety_sheet.h"
+#include "engine/report/sheet_parts.h"
+#include "engine/rules/cautions.h"
+#include "engine/rules/rules.h"
+#include "engine/share/link.h"
+#include "engine/share/qr.h"
+
+namespace hs::report {
+namespace {
+
+using Kind = DocBlock::Kind;
+
+DocBlock block(Kind kind, std::string text, std::string head = {}) {
+  DocBlock b;
+  b.kind = kind;
+  b.words = std::move(text);
+  b.head = std::move(head);
+  return b;
+}
+
+std::string with_source(std::string text, std::string_view id) {
+  const std::string source = source_note(id);
+  if (!source.empty()) text += " (" + source + ")";
+  return text;
+}
+
+Table parts_table(const PacketView& view, const evaluate::Build& build) {
+  const auto length = [&](double mm) { return shop_length(mm, view.choice.units, false); };
+  Table table{
+      "Parts",
+      {"No.", "Part", "Qty", "Length", "Width", "Thick", "First cut", "Material", "Grain", "Place"},
+      {}};
+  for (const parts::Part& part : build.parts.parts) {
+    std::string first;
+    if (part.rough_length_mm) {
+      first = length(*part.rough_length_mm) + " x " +
+              length(part.rough_width_mm.value_or(part.width_mm));
+    }
+    std::string material(frame::material_name(part.material));
+    if (!part.stock.empty()) material += " " + part.stock;
+    table.rows.push_back({std::to_string(part.number), std::string(frame::kind_name(part.kind)),
+                          std::to_string(part.quantity()), length(part.length_mm),
+                          length(part.width_mm), length(part.thick_mm), std::move(first),
+                          std::move(material), part.grain_along ? "along" : "",
+                          places_words(part, build)});
+  }
+  return table;
+}
+
+Table hardware_table(const evaluate::Build& build) {
+  Table table{"Hardware and fasteners", {"What", "Quantity", "Counted so"}, {}};
+  for (const parts::Hardware& one : build.parts.hardware) {
+    std::string quantity = trimmed(one.quantity, 1);
+    if (!one.unit.empty()) quantity += " " + std::string(one.unit);
+    table.rows.push_back({one.name, std::move(quantity), std::string(one.rule)});
+  }
+  return table;
+}
+
+std::string frame_refusals(const PacketView& view) {
+  const Page page = view.page();
+  std::string why;
+  for (const Finding& finding : view.evaluation.findings) {
+    if (!finding.rule.starts_with("frame.") || finding.verdict == Verdict::Ok) continue;
+    why += (why.empty() ? "" : " ") + sentence(finding, page.config, page.evaluation, page.units);
+  }
+  return why.empty() ? "no cabinet can be built for these heights." : why;
+}
+
+}  // namespace
+
+DocBlock heading(std::string text) { return block(Kind::Heading, std::move(text)); }
+DocBlock words(std::string text, std::string head) {
+  return block(Kind::Words, std::move(text), std::move(head));
+}
+DocBlock note(std::string text) { return block(Kind::Note, std::move(text)); }
+
+DocBlock rows(Table table) {
+  DocBlock b = block(Kind::Rows, {});
+  b.table = std::move(table);
+  return b;
+}
+
+DocBlock figure(Sheet sheet, std::string file, std::string head, std::string caption,
+                bool whole_page, bool to_scale) {
+  DocBlock b = block(Kind::Figure, std::move(caption), std::move(head));
+  b.figure = std::make_shared<const Sheet>(std::move(sheet));
+  b.file = std::move(file);
+  b.whole_page = whole_page;
+  b.to_scale = to_scale;
+  return b;
+}
+
+DocBlock caution(std::string_view id) {
+  for (const rules::Caution& one : rules::cautions()) {
+    if (one.id != id) continue;
+    return block(Kind::Caution, with_source(std::string(one.text), id),
+                 std::string(one.title) + ".");
+  }
+  return block(Kind::Caution, {});
+}
+
+PacketPart cover_part(const PacketView& view) {
+  const config::Config& config = view.config;
+  DocPart part{"cover", config.title};
+  auto& all = part.blocks;
+  all.push_back(note("Worked out by Hearthsight " + std::string(version()) +
+                     "; fingerprint of what was given: " + config_fingerprint(config) + "."));
+  const Summary s = summary(config, view.evaluation, view.choice.units);
+  for (const Headline& h : s.headlines) {
+    all.push_back(block(Kind::Large, plain_marks(h.value), h.label));
+    all.push_back(words(with_source(h.note + (h.yours.empty() ? "" : "; " + h.yours) + ". " +
+                                        capitalised(h.band) + (h.band.empty() ? "" : "."),
+                                    h.why)));
+  }
+  if (const std::string toes = feet_line(view.evaluation, view.choice.units); !toes.empty()) {
+    all.push_back(words(toes + "."));
+  }
+  const std::vector<Table> people = people_tables(view.page());
+  if (!people.empty()) all.push_back(rows(people[0]));
+  all.push_back(caution("caution.manual_first"));
+  all.push_back(heading("In this packet"));
+  all.push_back(block(Kind::Contents, {}));
+
+  DocBlock measure = block(Kind::Measure, {});
+  const std::string link = share::to_link(config);
+  const std::string target = view.choice.address.empty() ? link : view.choice.address + "#" + link;
+  measure.square = share::qr_rows(target);
+  measure.words = "Measure both lines before you trust a scale of this packet: each is 100 mm (" +
+                  inches_text(kBar_mm) +
+                  ") where it was printed at 100 %, on paper of its own size. ";
+  if (measure.square.empty()) {
+    measure.words += "This station is too large for a square that a camera reads.";
+  } else if (view.choice.address.empty()) {
+    measure.words +=
+        "The square holds this station as a link without an address: open the page, and paste what "
+        "the camera reads under \"Open a link\".";
+  } else {
+    measure.words += "The square opens this station, live, at " + view.choice.address;
+  }
+  all.push_back(std::move(measure));
+  return {std::move(part), {}};
+}
+
+PacketPart mind_part(const PacketView& view) {
+  DocPart part{"mind", "What to mind"};
+  const Page page = view.page();
+  for (const Finding& finding : view.evaluation.findings) {
+    if (finding.verdict == Verdict::Ok) continue;
+    const rules::Rule* rule = rules::find_rule(finding.rule);
+    DocBlock b = words(
+        with_source(sentence(finding, page.config, page.evaluation, page.units), finding.rule),
+        std::string(rule ? rule->title : finding.rule) + ".");
+    b.verdict = finding.verdict;
+    part.blocks.push_back(std::move(b));
+  }
+  return {std::move(part), "there is nothing to mind."};
+}
+
+PacketPart drawings_part(const PacketView& view) {
+  DocPart part{"drawings", "Drawings"};
+  for (const SheetKind& kind : sheet_kinds()) {
+    if (!kind.section.empty()) continue;
+    part.blocks.push_back(figure(kind.draw(view.config, view.evaluation, view.sheet()),
+                                 std::string(kind.name), std::string(kind.title),
+                                 std::string(kind.caption), true, true));
+  }
+  if (view.evaluation.build && view.evaluation.build->frame.made()) {
+    part.blocks.push_back(figure(frame_front_sheet(view.config, view.evaluation, view.sheet()),
+                                 "frame_front", "Cabinets from the front", "As built.", true,
+                                 true));
+    part.blocks.push_back(figure(
+        pulled_apart_sheet(view.config, view.evaluation, view.sheet()), "frame_pulled_apart",
+        "Cabinets pulled apart",
+        "Numbers are those of the parts list. Drawn on the slant: not to scale.", true, false));
+  }
+  return {std::move(part), {}};
+}
+
+PacketPart parts_part(const PacketView& view) {
+  DocPart part{"parts", "Parts and hardware"};
+  const auto& build = view.evaluation.build;
+  if (!build || !build->frame.made()) return {std::move(part), frame_refusals(view)};
+  part.blocks.push_back(
+      words("One list: the numbers on the drawings are these. Length runs with the grain. Measure "
+            "the sheets before the first cut: they are rarely as thick as they are called."));
+  part.blocks.push_back(rows(parts_table(view, *build)));
+  part.blocks.push_back(rows(hardware_table(*build)));
+  part.blocks.push_back(heading("Every part, front face up"));
+  for (std::size_t i = 0; i < build->parts.parts.size(); ++i) {
+    const parts::Part& one = build->parts.parts[i];
+    const std::string number = std::to_string(one.number);
+    part.blocks.push_back(
+        figure(panel_sheet(view.config, view.evaluation, view.sheet(), i), "panel_" + number,
+               "Part " + number + ", " + std::string(frame::kind_name(one.kind)), {}, false, true));
+  }
+  return {std::move(part), {}};
+}
+
+PacketPart base_part(const PacketView& view) {
+  DocPart part{"base", "The ground and the base"};
+  if (!view.evaluation.survey) return {std::move(part), "nobody has read the ground."};
+  const Page page = view.page();
+  for (const Section& section : sections(page)) {
+    if (section.id != "ground") continue;
+    part.blocks.push_back(words(section.intro));
+    for (const Table& table : section.tables) {
+      if (!table.rows.empty()) part.blocks.push_back(rows(table));
+    }
+  }
+  const SheetKind* profile = find_sheet("base-profile");
+  Sheet sheet = profile->draw(view.config, view.evaluation, view.sheet());
+  if (!sheet.drawing.marks().empty()) {
+    part.blocks.push_back(figure(std::move(sheet), std::string(profile->name),
+                                 std::string(profile->title), std::string(profile->caption), false,
+                                 false));
+  }
+  std::vector<std::string> without;
+  part.strips = base_template(view.evaluation, view.choice.paper, view.choice.units, &without);
+  if (!part.strips.empty()) {
+    part.blocks.push_back(words("The next " + std::to_string(part.strips.size()) +
+                                " pages are full-size strips: print them at 100 %, measure both "
+                                "lines, lay mark on mark."));
+  }
+  return {std::move(part), {}};
+}
+
+PacketPart safety_part(const PacketView& view) {
+  const SafetySheet sheet = safety_sheet(view.config, view.evaluation, view.choice.units);
+  DocPart part{"safety", "Safety at the oven"};
+  part.blocks.push_back(note(sheet.oven));
+  for (const SafetyPart& one : sheet.parts) {
+    part.blocks.push_back(heading(std::string(one.title)));
+    for (const SafetyLine& line : one.lines) {
+      std::string text = line.words;
+      if (line.source > 0) text += " [" + std::to_string(line.source) + "]";
+      DocBlock b = words(std::move(text), line.head.empty() ? line.head : line.head + ":");
+      b.verdict = line.verdict;
+      part.blocks.push_back(std::move(b));
+    }
+  }
+  std::string said = "Said by:";
+  for (std::size_t i = 0; i < sheet.sources.size(); ++i) {
+    said += " [" + std::to_string(i + 1) + "] " + sheet.sources[i] + ";";
+  }
+  said.back() = '.';
+  part.blocks.push_back(note(std::move(said)));
+  return {std::move(part), {}};
+}
+
+PacketPart sources_part(const PacketView& view) {
+  DocPart part{"sources", "Sources"};
+  for (Table& table : source_tables(view.page())) part.blocks.push_back(rows(std::move(table)));
+  return {std::move(part), {}};
+}
+
+}  // namespace hs::report

@@ -1,0 +1,47 @@
+#pragma once
+// The parts of the packet's document, each from values that the evaluation holds.
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "engine/report/document.h"
+#include "engine/report/packet.h"
+#include "engine/report/page_parts.h"
+
+namespace hs::report {
+
+// What a part is made from.
+struct PacketView {
+  const config::Config& config;
+  const evaluate::Evaluation& evaluation;
+  const PacketChoice& choice;
+  SheetView sheet() const { return {choice.units, 0}; }
+  Page page() const { return {config, evaluation, choice.units}; }
+};
+
+DocBlock heading(std::string words);
+DocBlock words(std::string text, std::string head = {});
+DocBlock note(std::string text);
+DocBlock rows(Table table);
+// One drawing with its own file's name.
+DocBlock figure(Sheet sheet, std::string file, std::string head, std::string caption,
+                bool whole_page, bool to_scale);
+// A caution of the registry, its source after it.
+DocBlock caution(std::string_view id);
+
+// Each is empty (no block) where there is nothing to say; `why` then says why.
+struct PacketPart {
+  DocPart part;
+  std::string why;
+};
+PacketPart cover_part(const PacketView& view);
+PacketPart mind_part(const PacketView& view);
+PacketPart drawings_part(const PacketView& view);
+PacketPart parts_part(const PacketView& view);
+PacketPart base_part(const PacketView& view);
+PacketPart safety_part(const PacketView& view);
+PacketPart sources_part(const PacketView& view);
+
+}  // namespace hs::report

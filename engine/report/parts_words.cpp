@@ -1,0 +1,24 @@
+#include "engine/report/parts_words.h"
+
+#include <set>
+
+namespace hs::report {
+
+std::string places_words(const parts::Part& part, const evaluate::Build& build) {
+  std::set<std::string> places;
+  for (const std::size_t piece : part.pieces) {
+    places.insert(parts::place_text(build.frame.pieces[piece]));
+  }
+  std::string where;
+  for (const std::string& place : places) where += (where.empty() ? "" : "; ") + place;
+  return where;
+}
+
+std::string surface_words(const frame::Surface& surface) {
+  std::string words(frame::coat_name(surface.coat));
+  const std::string_view edge = frame::edge_name(surface.edge);
+  if (!edge.empty()) words += ", " + std::string(edge);
+  return words;
+}
+
+}  // namespace hs::report
