@@ -15,9 +15,11 @@
 #include "engine/config/fields.h"
 #include "engine/config/setting.h"
 #include "engine/evaluate/build.h"
+#include "engine/evaluate/packet.h"
 #include "engine/report/base_template.h"
 #include "engine/report/compare.h"
 #include "engine/report/html_report.h"
+#include "engine/report/packet.h"
 #include "engine/report/page_json.h"
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet_json.h"
@@ -35,6 +37,20 @@ using hs::web::answer;
 using hs::web::App;
 using hs::web::app;
 using hs::web::done;
+
+namespace {
+
+// The packet that was made last: its files are fetched one by one.
+std::vector<hs::report::PacketFile>& packet() {
+  static std::vector<hs::report::PacketFile> files;
+  return files;
+}
+
+hs::report::Paper paper_of(int letter) {
+  return letter != 0 ? hs::report::Paper::Letter : hs::report::Paper::A4;
+}
+
+}  // namespace
 
 extern "C" {
 
@@ -118,7 +134,7 @@ EMSCRIPTEN_KEEPALIVE const char* dk_safety_html(const char* style) {
 // Full-size strips of the base's cuts as one document to print; empty where there is no cut.
 EMSCRIPTEN_KEEPALIVE const char* dk_strips_html(int letter) {
   const App& a = app();
-  const hs::report::Paper paper = letter != 0 ? hs::report::Paper::Letter : hs::report::Paper::A4;
+  const hs::report::Paper paper = paper_of(letter);
   const auto sheets = hs::report::base_template(a.session.evaluation(), paper, a.view.units);
   return answer(sheets.empty()
                     ? std::string()
@@ -181,6 +197,24 @@ EMSCRIPTEN_KEEPALIVE const char* dk_compare_json(const char* lines) {
   std::vector<hs::report::Compared> compared;
   for (const One& one : all) compared.push_back({one.name, &one.config, &one.evaluation});
   return answer(hs::report::compare_json(compared, app().view.units));
+}
+// Makes the packet, the same bytes as the command's: [{"name", "size"}].
+EMSCRIPTEN_KEEPALIVE const char* dk_packet_json(const char* address, int letter) {
+  const App& a = app();
+  hs::report::PacketChoice choice{paper_of(letter), a.view.units, {}};
+  if (const auto good = hs::report::packet_address(address)) choice.address = *good;
+  const hs::config::Config& config = a.session.config();
+  packet() = hs::report::packet_files(config, hs::evaluate::evaluate_packet(config), choice);
+  std::string list;
+  for (const hs::report::PacketFile& file : packet()) {
+    list += (list.empty() ? "" : ",") + std::string("{\"name\":") + hs::json_string(file.name) +
+            ",\"size\":" + std::to_string(file.bytes.size()) + "}";
+  }
+  return answer("[" + list + "]");
+}
+// Where a file's bytes begin; they hold until the next packet.
+EMSCRIPTEN_KEEPALIVE const char* dk_packet_bytes(int index) {
+  return packet()[static_cast<std::size_t>(index)].bytes.data();
 }
 // The square that a camera reads, as SVG text; empty where the text is too long for one.
 EMSCRIPTEN_KEEPALIVE const char* dk_qr_svg(const char* text) {

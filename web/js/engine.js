@@ -34,6 +34,11 @@ export function makeEngine(module) {
     },
     // What a function of the desk answers, as text; desk.js knows them by name.
     desk: (name, ...values) => module.UTF8ToString(run(`dk_${name}`, values)),
+    // So many bytes from where it points to.
+    deskBytes: (size, name, ...values) => {
+      const start = run(`dk_${name}`, values);
+      return module.HEAPU8.slice(start, start + size);
+    },
 
     // Each of these changes the station, and returns the problems that kept it from doing so.
     start: (link, units) => json('start', link === null ? 0 : link, numbers[units]),

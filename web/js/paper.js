@@ -1,12 +1,56 @@
-// What is made to be printed or read alone: the safety sheet, the whole report.
+// What is made to be printed or read alone: the safety sheet, the whole report, the packet for the
+// shop, full-size strips.
 
-import { setText } from './dom.js';
+import { el, setText } from './dom.js';
 import { placeOf, save } from './files.js';
 
 const find = (id) => document.getElementById(id);
 // Where inches are in use the paper is Letter.
 const paperOf = (units) => (units === 'inch' ? 'letter' : 'a4');
 const htmlFile = (text) => new Blob([text], { type: 'text/html' });
+
+const types = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', svg: 'image/svg+xml', ics: 'text/calendar', json: 'application/json' };
+const fileOf = ({ name, bytes }) => new File([bytes], name.replace('/', '-'), { type: types[name.slice(name.lastIndexOf('.') + 1)] });
+
+// The packet: made when asked for, its PDF saved at once, every other file beside it.
+function offerPacket(engine, say) {
+  const paper = el('select', { id: 'packet-paper' },
+    el('option', { value: 'letter', text: 'Letter' }), el('option', { value: 'a4', text: 'A4' }));
+  if (document.querySelector('input[name="units"]:checked')?.value === 'mm') paper.value = 'a4';
+  const make = el('button', { type: 'button', class: 'plain', id: 'make-packet', text: 'Make the packet' });
+  const files = el('ul', { id: 'packet-files' });
+  const send = el('button', { type: 'button', class: 'plain', id: 'send-packet', text: 'Send the packet', hidden: true });
+  find('paper-state').before(
+    el('p', { text: 'The packet is what a shop builds from: drawings, parts and all that follows from them.' }),
+    el('div', { class: 'row' }, el('label', { for: 'packet-paper', text: 'Paper' }), paper, make));
+  find('paper-state').after(send, files);
+  const letter = () => paper.value === 'letter';
+  let pdf = null;
+  make.addEventListener('click', async () => {
+    say('Making the packet.');
+    make.disabled = true;
+    // The words are shown before the work begins.
+    await new Promise((done) => { setTimeout(done, 50); });
+    const all = engine.packet(location.href.split('#')[0], letter()).map(fileOf);
+    make.disabled = false;
+    [pdf] = all;
+    files.replaceChildren(...all.map((file) => {
+      const button = el('button', { type: 'button', class: 'plain', text: `Save ${file.name}` });
+      button.addEventListener('click', () => save(file, file.name));
+      return el('li', {}, button);
+    }));
+    send.hidden = !navigator.canShare?.({ files: [pdf] });
+    save(pdf, pdf.name);
+    say(`The packet is made: ${all.length} files.`);
+  });
+  send.addEventListener('click', async () => {
+    try {
+      await navigator.share({ title: 'Hearthsight packet', files: [pdf] });
+    } catch (error) {
+      if (error.name !== 'AbortError') save(pdf, pdf.name);
+    }
+  });
+}
 
 export function listenToPaper(engine) {
   const say = (words) => setText(find('paper-state'), words);
@@ -20,6 +64,7 @@ export function listenToPaper(engine) {
       say('This browser opens no second page: save the whole report instead.');
     }
   });
+  offerPacket(engine, say);
   find('save-report').addEventListener('click', async () => {
     try {
       const styles = await Promise.all(looks.map(async (url) => {
