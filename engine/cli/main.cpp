@@ -375,7 +375,7 @@ Outcome packet(std::vector<std::string_view> words) {
   append(problems, loaded.problems);
   if (!problems.empty()) return refused(std::move(problems));
   const auto files =
-      hs::report::packet_files(loaded.config, hs::evaluate::evaluate_all(loaded.config), choice);
+      hs::report::packet_files(loaded.config, hs::evaluate::evaluate_packet(loaded.config), choice);
   problems = hs::cli::write_folder(folder, files, force);
   if (!problems.empty()) return refused(std::move(problems));
   std::string list;

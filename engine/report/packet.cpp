@@ -5,11 +5,13 @@
 #include "engine/base/text.h"
 #include "engine/config/json.h"
 #include "engine/config/read.h"
-#include "engine/evaluate/build.h"
+#include "engine/evaluate/packet.h"
 #include "engine/report/html_document.h"
 #include "engine/report/packet_parts.h"
+#include "engine/report/cuts_csv.h"
 #include "engine/report/parts_csv.h"
 #include "engine/report/pdf_document.h"
+#include "engine/report/plan_words.h"
 #include "engine/report/report_json.h"
 #include "engine/report/svg.h"
 
@@ -19,8 +21,9 @@ namespace {
 constexpr std::size_t kLongestAddress = 300;
 
 using Maker = PacketPart (*)(const PacketView&);
-constexpr Maker kMakers[] = {mind_part, drawings_part, parts_part,
-                             base_part, safety_part,   sources_part};
+constexpr Maker kMakers[] = {mind_part,   drawings_part, parts_part, cuts_part,
+                             metal_part,  base_part,     wiring_part, finish_part,
+                             plan_part,   money_part,    safety_part, sources_part};
 
 }  // namespace
 
@@ -66,6 +69,11 @@ std::vector<PacketFile> packet_files(const config::Config& config,
   if (evaluation.build && evaluation.build->frame.made()) {
     files.push_back({"parts.csv", parts_csv(*evaluation.build)});
     files.push_back({"hardware.csv", hardware_csv(*evaluation.build)});
+  }
+  if (evaluation.packet) {
+    files.push_back({"cuts.csv", cuts_csv(evaluation.packet->cutting)});
+    std::string ics = plan_ics(config, evaluation.packet->timetable);
+    if (!ics.empty()) files.push_back({"plan.ics", std::move(ics)});
   }
   for (const DocPart& part : document.parts) {
     for (const DocBlock& block : part.blocks) {

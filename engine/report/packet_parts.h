@@ -41,6 +41,12 @@ PacketPart mind_part(const PacketView& view);
 PacketPart drawings_part(const PacketView& view);
 PacketPart parts_part(const PacketView& view);
 PacketPart base_part(const PacketView& view);
+PacketPart cuts_part(const PacketView& view);  // engine/report/packet_shop.cpp
+PacketPart metal_part(const PacketView& view);
+PacketPart money_part(const PacketView& view);
+PacketPart wiring_part(const PacketView& view);  // engine/report/packet_site.cpp
+PacketPart finish_part(const PacketView& view);
+PacketPart plan_part(const PacketView& view);
 PacketPart safety_part(const PacketView& view);
 PacketPart sources_part(const PacketView& view);
 

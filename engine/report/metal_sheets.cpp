@@ -1,0 +1,98 @@
+#include "engine/report/metal_sheets.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "engine/base/number_text.h"
+#include "engine/report/sheet_parts.h"
+
+namespace hs::report {
+namespace {
+
+constexpr double kInch_mm = 25.4;
+
+// Places along one axis, each once, 0 and the end among them.
+std::vector<double> stops(std::set<double> places, double end) {
+  places.insert(0);
+  places.insert(end);
+  std::vector<double> all;
+  for (const double at : places) {
+    if (all.empty() || at - all.back() > 0.05) all.push_back(at);
+  }
+  return all;
+}
+
+}  // namespace
+
+std::string metal_length(double mm, Units units) {
+  return units == Units::Inch ? fixed(mm / kInch_mm, 3) + " in" : trimmed(mm, 1) + " mm";
+}
+
+Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
+                  const SheetView& view, std::size_t index) {
+  const evaluate::MetalOrder& order = e.packet->metal.orders[index];
+  const sheet::Blank& blank = order.blank;
+  Sheet sheet;
+  Drawing& d = sheet.drawing;
+  sheet.text_mm = std::clamp(std::max(blank.width_mm, 1.3 * blank.depth_mm) / 44, 4.0, 60.0);
+  const double line = sheet.text_mm;
+  const auto length = [&](double mm) { return metal_length(mm, view.units); };
+  std::vector<Spot> outline;
+  for (const sheet::Spot& at : blank.outline) outline.push_back({at.x_mm, at.y_mm});
+  d.polygon(Role::Cabinet, outline);
+  d.outline(Role::Dimension, outline, Weight::Heavy);
+  std::set<double> across, up;
+  for (const sheet::BendLine& bend : blank.bends) {
+    d.line(Role::Limit, {bend.from.x_mm, bend.from.y_mm}, {bend.to.x_mm, bend.to.y_mm},
+           Weight::Normal, true);
+    const bool level = std::abs(bend.from.y_mm - bend.to.y_mm) < 0.05;
+    (level ? up : across).insert(level ? bend.from.y_mm : bend.from.x_mm);
+  }
+  for (const sheet::BlankHole& hole : blank.holes) {
+    const double radius = hole.diameter_mm / 2;
+    d.outline(Role::Dimension, ellipse({hole.at.x_mm, hole.at.y_mm}, radius, radius));
+    across.insert(hole.at.x_mm);
+    up.insert(hole.at.y_mm);
+  }
+  // Each from the left and from below, so that errors do not add up.
+  const auto all_across = stops(across, blank.width_mm), all_up = stops(up, blank.depth_mm);
+  double y = -1.6 * line;
+  for (std::size_t i = 1; i < all_across.size(); ++i, y -= 1.7 * line) {
+    const double at = all_across[i];
+    d.dimension({0, y}, {at, y}, "");
+    d.text(Role::Label, {at + 0.5 * line, y}, length(at));
+    d.line(Role::Dimension, {at, 0}, {at, y - 0.3 * line}, Weight::Thin);
+  }
+  d.line(Role::Dimension, {0, 0}, {0, y + 1.4 * line}, Weight::Thin);
+  double x = -1.6 * line;
+  for (std::size_t i = 1; i < all_up.size(); ++i, x -= 1.7 * line) {
+    const double at = all_up[i];
+    d.dimension({x, 0}, {x, at}, "");
+    // Each name over its own line, a line higher than the one before where two would touch.
+    d.text(Role::Label,
+           {x, blank.depth_mm + (0.9 + 1.2 * static_cast<double>(all_up.size() - 1 - i)) * line},
+           length(at), Align::Right);
+    d.line(Role::Dimension, {0, at}, {x - 0.3 * line, at}, Weight::Thin);
+    d.line(Role::Dimension, {x, at},
+           {x, blank.depth_mm + (0.3 + 1.2 * static_cast<double>(all_up.size() - 1 - i)) * line},
+           Weight::Thin);
+  }
+  const Spot middle{blank.width_mm / 2, blank.depth_mm / 2};
+  d.text(Role::Heading, middle, "top's face up; every bend goes down", Align::Centre);
+  if (order.top.polish != sheet::Polish::None) {
+    const bool along = order.top.polish == sheet::Polish::AlongWidth;
+    const double half = 4 * line;
+    const Spot at{middle.x_mm, middle.y_mm - 2.2 * line};
+    d.dimension(along ? Spot{at.x_mm - half, at.y_mm} : Spot{at.x_mm, at.y_mm - half},
+                along ? Spot{at.x_mm + half, at.y_mm} : Spot{at.x_mm, at.y_mm + half}, "");
+    d.text(Role::Label, {at.x_mm, at.y_mm - (along ? 1.0 : 5.2) * line}, "polish", Align::Centre);
+  }
+  describe(sheet, "Flat blank: " + order.name, config, "Outline, bend lines dashed, holes.", {});
+  return sheet;
+}
+
+}  // namespace hs::report

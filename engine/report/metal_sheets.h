@@ -1,0 +1,18 @@
+#pragma once
+// A folded top's flat blank as the fabricator draws it out: outline, bend lines, holes, sizes.
+
+#include <cstddef>
+
+#include "engine/evaluate/packet.h"
+#include "engine/report/sheet.h"
+
+namespace hs::report {
+
+// `index` below the number of orders, whose blank is possible.
+Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
+                  const SheetView& view, std::size_t index);
+
+// A length as a fabricator reads it: "1.588 mm", "0.0625 in".
+std::string metal_length(double mm, Units units);
+
+}  // namespace hs::report

@@ -1,0 +1,267 @@
+// What the shop works from: cut plans, the metal order, sums.
+
+#include <algorithm>
+#include <string>
+
+#include "engine/base/number_text.h"
+#include "engine/evaluate/packet.h"
+#include "engine/report/cut_sheets.h"
+#include "engine/report/metal_sheets.h"
+#include "engine/report/packet_parts.h"
+#include "engine/report/phrases.h"
+#include "engine/report/sheet_parts.h"
+#include "engine/rules/rules.h"
+
+namespace hs::report {
+namespace {
+
+constexpr std::string_view kNoFrame = "no cabinet can be built here, so nothing is ordered for it.";
+
+std::string from_rule(std::string_view id) {
+  const std::string source = source_note(id);
+  return source.empty() ? std::string() : " (" + source + ")";
+}
+
+std::string many(int count, std::string_view one) {
+  return std::to_string(count) + " " + std::string(one) + (count == 1 ? "" : "s");
+}
+
+struct Money {
+  const evaluate::Costing& costing;
+  std::string operator()(const std::optional<double>& sum) const {
+    if (!sum) return "not known";
+    return fixed(*sum, 2) + (costing.currency.empty() ? "" : " " + costing.currency);
+  }
+};
+
+// What no plan can be below: proven to be met, or how far it is.
+std::string bound_words(const evaluate::CutGroup& group, const Money& money, Units units) {
+  using By = evaluate::MeasuredBy;
+  if (group.proven) {
+    switch (group.by) {
+      case By::Pieces:
+        return "Proven: no plan needs fewer. ";
+      case By::Length:
+      case By::Area:
+        return "Proven: no plan takes less. ";
+      case By::Price:
+        return "Proven: no plan costs less. ";
+    }
+  }
+  constexpr double kMetre_mm = 1000, kFoot_mm = 304.8, kSquareFoot_m2 = 0.09290304;
+  const bool inch = units == Units::Inch;
+  const auto amount = [&](double value) {
+    switch (group.by) {
+      case By::Pieces:
+        return fixed(value, 0);
+      case By::Length:
+        return inch ? fixed(value / kFoot_mm, 1) + " ft" : fixed(value / kMetre_mm, 2) + " m";
+      case By::Area:
+        return inch ? fixed(value / kSquareFoot_m2, 1) + " sq ft"
+                    : fixed(value, 2) + " m\u00B2";
+      case By::Price:
+        return money(value);
+    }
+    return std::string();
+  };
+  return "Not proven: this plan takes " + amount(group.value) + ", no plan less than " +
+         amount(group.at_least) + ". ";
+}
+
+std::string proof_words(const evaluate::CutGroup& group, const Money& money, Units units) {
+  const std::string_view one = group.sheets ? "sheet" : "board";
+  std::string words = many(group.bought, one) + " to buy";
+  if (group.from_hand > 0) words += ", " + many(group.from_hand, one) + " from the shop";
+  words += ". ";
+  words += bound_words(group, money, units);
+  return words + percent(group.stock_share) + " of what is taken ends in a part.";
+}
+
+Table stock_table(const PacketView& view, const evaluate::CutGroup& group, const Money& money) {
+  Table table{"Taken", {"What", "Length", "Width", "Used", "In the shop", "Price of one"}, {}};
+  for (const evaluate::CutStock& stock : group.stocks) {
+    if (stock.used == 0) continue;
+    table.rows.push_back(
+        {stock.name, shop_length(stock.length_mm, view.choice.units, false),
+         shop_length(group.sheets ? stock.width_mm : group.width_mm, view.choice.units, false),
+         std::to_string(stock.used), stock.on_hand ? std::to_string(*stock.on_hand) : "",
+         stock.price ? money(stock.price) : ""});
+  }
+  return table;
+}
+
+Table told_table(const evaluate::MetalOrder& order, Units units) {
+  Table table{"Sizes", {"Where", "What", "Length", "Measured"}, {}};
+  for (const sheet::Told& told : order.blank.told) {
+    table.rows.push_back({std::string(told.where), std::string(told.what),
+                          metal_length(told.mm, units),
+                          told.reads == sheet::Reads::Outside  ? "outside"
+                          : told.reads == sheet::Reads::Inside ? "inside"
+                                                               : "flat"});
+  }
+  return table;
+}
+
+Table bend_table(const evaluate::MetalOrder& order, Units units) {
+  Table table{"Bends", {"Where", "Angle", "Inside radius", "Allowance", "Deduction"}, {}};
+  for (const sheet::BendLine& bend : order.blank.bends) {
+    table.rows.push_back({std::string(sheet::side_name(bend.side)) + (bend.hem ? ", hem" : ""),
+                          bend.hem ? "180\u00B0" : "90\u00B0", metal_length(bend.radius_mm, units),
+                          metal_length(bend.arc_mm, units), metal_length(bend.deduct_mm, units)});
+  }
+  return table;
+}
+
+void put_order(const PacketView& view, DocPart& part, std::size_t index) {
+  const evaluate::MetalOrder& order = view.evaluation.packet->metal.orders[index];
+  const Units units = view.choice.units;
+  const auto length = [&](double mm) { return metal_length(mm, units); };
+  const Unit unit = units == Units::Inch ? Unit::Inch : Unit::Mm;
+  part.blocks.push_back(heading(capitalised(order.name) + ", part " + std::to_string(order.part) +
+                                ": " + std::to_string(order.quantity) + " of it"));
+  for (const sheet::Remark& remark : order.blank.refusals) {
+    DocBlock b = words(sheet::words(remark, unit));
+    b.verdict = Verdict::Fail;
+    part.blocks.push_back(std::move(b));
+  }
+  if (!order.blank.possible()) return;
+  part.blocks.push_back(words("Stainless steel " + length(order.top.metal.thick_mm) +
+                              " thick: order by this thickness, not by a gauge. Inside radius " +
+                              length(order.top.metal.inside_radius_mm) + ", K " +
+                              trimmed(order.top.metal.k, 3) + from_rule("metal.fold") + ". Blank " +
+                              length(order.blank.width_mm) + " x " + length(order.blank.depth_mm) +
+                              ", " + fixed(order.blank.mass_kg, 1) + " kg each."));
+  part.blocks.push_back(words(
+      "It lies over " + length(order.under_width_mm) + " x " + length(order.under_depth_mm) + ", " +
+      length(order.under_thick_mm) + " thick, " +
+      (order.measured ? "as measured"
+                      : "AS PLANNED: measure the primed sheets before you "
+                        "order") +
+      ". On each side " + length(order.fit_mm) + " of room; paint takes " + length(order.paint_mm) +
+      ", a bend 1\u00B0 off " + length(order.bend_error_mm) + ", so at least " +
+      length(order.least_left_mm) + " stays" + from_rule("metal.fit") + ". Bed " +
+      length(order.bedding_mm) + ", drip " + length(order.drip_mm) + "." +
+      (order.ease_mm > 0 ? " Round the corner under the bend to " + length(order.ease_mm) + "."
+                         : "") +
+      (order.rests_on_joint ? " An end without a flange meets the other top." : "")));
+  const std::string name = "metal_" + std::to_string(order.part);
+  part.blocks.push_back(figure(metal_sheet(view.config, view.evaluation, view.sheet(), index), name,
+                               {}, "Flat blank. Bend lines are the middle of each arc.", false,
+                               true));
+  part.blocks.push_back(rows(told_table(order, units)));
+  part.blocks.push_back(rows(bend_table(order, units)));
+  for (const sheet::Remark& remark : order.blank.cautions) {
+    DocBlock b = words(sheet::words(remark, unit));
+    b.verdict = Verdict::Warn;
+    part.blocks.push_back(std::move(b));
+  }
+}
+
+}  // namespace
+
+PacketPart cuts_part(const PacketView& view) {
+  DocPart part{"cuts", "Cut plans"};
+  const auto& packet = view.evaluation.packet;
+  if (!packet) return {std::move(part), std::string(kNoFrame)};
+  const evaluate::Cutting& cutting = packet->cutting;
+  if (cutting.groups.empty()) return {std::move(part), "nothing is sawn."};
+  const Money money{packet->costing};
+  const auto length = [&](double mm) { return shop_length(mm, view.choice.units, false); };
+  part.blocks.push_back(
+      words("Saw in the order of the numbers. The kerf, " + length(cutting.kerf_mm) +
+            ", is beside every line and reckoned in; edges of sheets are trimmed by " +
+            length(cutting.sheet_trim_mm) + ", ends of boards by " + length(cutting.board_trim_mm) +
+            ". Hatched: kept as an offcut" + from_rule("cuts.kerf") + "."));
+  part.blocks.push_back(caution("caution.power"));
+  const std::vector<CutSheet> sheets = cut_sheets(cutting);
+  int number = 0;
+  for (std::size_t g = 0; g < cutting.groups.size(); ++g) {
+    const evaluate::CutGroup& group = cutting.groups[g];
+    part.blocks.push_back(heading(capitalised(group.name)));
+    part.blocks.push_back(words(proof_words(group, money, view.choice.units) + from_rule("cuts.plan")));
+    for (const std::size_t item : group.too_large) {
+      DocBlock b = words("Part " + std::to_string(group.items[item].part) +
+                         " comes out of nothing in the list" + from_rule("cuts.too_large") + ".");
+      b.verdict = Verdict::Fail;
+      part.blocks.push_back(std::move(b));
+    }
+    part.blocks.push_back(rows(stock_table(view, group, money)));
+    for (const CutSheet& which : sheets) {
+      if (which.group != g) continue;
+      const std::string name = "cut_" + std::to_string(++number);
+      const evaluate::CutStock& stock = group.stocks[group.sticks[which.stick].stock];
+      part.blocks.push_back(figure(
+          cut_sheet(view.config, view.evaluation, view.sheet(), which), name,
+          "Plan " + std::to_string(number) + ": " + many(which.alike, "time") + ", " + stock.name,
+          {}, false, true));
+      part.blocks.push_back(rows(pass_table(view.evaluation, view.sheet(), which)));
+    }
+  }
+  return {std::move(part), {}};
+}
+
+PacketPart metal_part(const PacketView& view) {
+  DocPart part{"metal", "Metal order"};
+  const auto& packet = view.evaluation.packet;
+  if (!packet) return {std::move(part), std::string(kNoFrame)};
+  const evaluate::MetalSheets& metal = packet->metal;
+  if (metal.orders.empty()) return {std::move(part), "no top is of metal."};
+  part.blocks.push_back(
+      words("For the fabricator: sizes are decimal; K and radius are ours until the shop names its "
+            "own. Hem or round every bare edge: it cuts. All tops together " +
+            fixed(metal.mass_kg, 1) + " kg" + from_rule("metal.measure") + "."));
+  for (std::size_t i = 0; i < metal.orders.size(); ++i) put_order(view, part, i);
+  return {std::move(part), {}};
+}
+
+PacketPart money_part(const PacketView& view) {
+  DocPart part{"money", "Cost and mass"};
+  const auto& packet = view.evaluation.packet;
+  if (!packet) return {std::move(part), std::string(kNoFrame)};
+  const evaluate::Costing& costing = packet->costing;
+  if (costing.lines.empty()) return {std::move(part), "nothing is bought."};
+  const Money money{costing};
+  std::string sum =
+      costing.total ? "Together " + money(costing.total) + ". " : "No price is in the stock list. ";
+  if (costing.total && costing.without_price > 0) {
+    sum += many(costing.without_price, "line") + " without a price not counted. ";
+  }
+  sum += "The finished station without its oven weighs some " + fixed(costing.built_kg, 0) +
+         " kg; what is bought " + fixed(costing.taken_kg, 0) + " kg" + from_rule("money.mass") +
+         ".";
+  part.blocks.push_back(words(std::move(sum)));
+  Table lines{"What is taken", {"What", "Quantity", "Price of one", "Together", "Waste"}, {}};
+  for (const evaluate::CostLine& line : costing.lines) {
+    lines.rows.push_back(
+        {line.what,
+         trimmed(line.quantity, 1) + (line.unit.empty() ? "" : " " + std::string(line.unit)),
+         line.on_hand ? "in the shop" : money(line.price), line.on_hand ? "" : money(line.total),
+         line.waste_share > 0 ? percent(line.waste_share) : ""});
+  }
+  part.blocks.push_back(rows(std::move(lines)));
+  Table sums{"By material", {"Material", "Together", "Without a price", "Mass"}, {}};
+  for (const evaluate::CostSum& one : costing.sums) {
+    sums.rows.push_back({std::string(evaluate::cost_name(one.of)), money(one.total),
+                         one.without_price > 0 ? std::to_string(one.without_price) : "",
+                         one.mass_kg > 0 ? fixed(one.mass_kg, 1) + " kg" : ""});
+  }
+  part.blocks.push_back(rows(std::move(sums)));
+  Table inches{"What an inch of a cook's eye moves",
+               {"Cook", "Dough counter", "Oven's base", "Cost", "Mass", "Pieces changed"},
+               {}};
+  const Page page = view.page();
+  for (const evaluate::InchCost& one : costing.inches) {
+    inches.rows.push_back({page.cook_name(one.cook), moves(page, one.counter_moves_mm),
+                           moves(page, one.oven_base_moves_mm),
+                           one.total_moves ? money(one.total_moves) : "not known",
+                           fixed(one.mass_moves_kg, 1) + " kg",
+                           std::to_string(one.pieces_changed)});
+  }
+  if (!inches.rows.empty()) {
+    part.blocks.push_back(rows(std::move(inches)));
+    part.blocks.push_back(note("Source: " + source_note("money.inch") + "."));
+  }
+  return {std::move(part), {}};
+}
+
+}  // namespace hs::report

@@ -1,0 +1,242 @@
+// What happens on site: wiring, paint, and the plan with a step for each task.
+
+#include <algorithm>
+#include <string>
+
+#include "engine/base/number_text.h"
+#include "engine/evaluate/packet.h"
+#include "engine/report/build_sheets.h"
+#include "engine/report/packet_parts.h"
+#include "engine/report/phrases.h"
+#include "engine/report/plan_words.h"
+#include "engine/report/sheet_parts.h"
+#include "engine/report/wiring_sheet.h"
+#include "engine/rules/rules.h"
+
+namespace hs::report {
+namespace {
+
+constexpr std::string_view kNoFrame = "no cabinet can be built here, so nothing is planned for it.";
+
+std::string from_rule(std::string_view id) {
+  const std::string source = source_note(id);
+  return source.empty() ? std::string() : " (" + source + ")";
+}
+
+std::string celsius(double c, Units units) {
+  return units == Units::Inch ? fixed(c * 1.8 + 32, 0) + " \u00B0F" : trimmed(c, 1) + " \u00B0C";
+}
+
+std::string hours(double h) { return trimmed(h, 1) + " h"; }
+
+std::string area(double m2, Units units) {
+  constexpr double kFoot_m2 = 0.09290304;
+  return units == Units::Inch ? fixed(m2 / kFoot_m2, 1) + " sq ft" : fixed(m2, 2) + " m\u00B2";
+}
+
+std::string paint(double l, Units units) {
+  return units == Units::Inch ? fixed(l / finish::kQuart_l, 2) + " qt" : fixed(l, 2) + " l";
+}
+
+std::string known_by(const power::Answer& answer) {
+  std::string words(answer.clause);
+  if (!words.empty()) words += "; ";
+  return words + std::string(rules::basis_words(answer.basis));
+}
+
+Table circuit_table(const evaluate::Wiring& wiring) {
+  Table table{"The circuit", {"", ""}, {}};
+  const auto row = [&table](std::string what, std::string value) {
+    table.rows.push_back({std::move(what), std::move(value)});
+  };
+  row("Supply", trimmed(wiring.volts, 0) + " V, breaker " + trimmed(wiring.breaker_a, 0) + " A");
+  row("Loads, all at once", fixed(wiring.circuit.amps, 1) + " A; counted " +
+                                fixed(wiring.circuit.counted_a, 1) + " A; " +
+                                (wiring.circuit.fits ? "fits" : "DOES NOT FIT"));
+  if (wiring.drop_v && wiring.drop_share) {
+    row("Lost over the run", fixed(*wiring.drop_v, 1) + " V, " + percent(*wiring.drop_share));
+  }
+  if (wiring.thinnest) row("Thinnest wire for it", std::to_string(wiring.thinnest->awg) + " AWG");
+  if (wiring.box) {
+    row("Room in one outlet box", "to 2017: " + fixed(wiring.box->to2017.in3, 2) +
+                                      " cu in; from 2020: " + fixed(wiring.box->from2020.in3, 2) +
+                                      " cu in");
+  }
+  return table;
+}
+
+Table cutout_table(const PacketView& view, const evaluate::Wiring& wiring) {
+  const auto length = [&](double mm) { return shop_length(mm, view.choice.units, false); };
+  Table table{"Cut out before paint",
+              {"What", "Panel", "From the left", "Up", "Wide", "High", "Rim left"},
+              {}};
+  for (const power::Cutout& cut : wiring.cutting.cutouts) {
+    const power::Fitting& fitting = wiring.fittings[cut.fitting];
+    const power::Panel& panel = wiring.panels[fitting.panel];
+    table.rows.push_back({std::string(power::kind_name(fitting.kind)) + ", " +
+                              std::string(fitting.name),
+                          std::string(panel.name), length(cut.u_mm), length(cut.v_mm),
+                          length(cut.wide_mm), cut.round ? "round" : length(cut.high_mm),
+                          length(cut.rim_mm)});
+  }
+  return table;
+}
+
+Table amounts_table(const evaluate::Painting& painting, Units units) {
+  Table table{"How much",
+              {"Paint", "Area, once over", "Coats", "Between", "and", "Cans to buy"},
+              {}};
+  const auto row = [&](const evaluate::PaintAmount& one) {
+    if (one.coats == 0) return;
+    table.rows.push_back({one.name, area(one.area_m2, units), std::to_string(one.coats),
+                          paint(one.least_l, units), paint(one.most_l, units),
+                          units == Units::Inch ? std::to_string(one.quarts) + " qt"
+                                               : std::to_string(one.litres) + " l"});
+  };
+  row(painting.primer);
+  for (const evaluate::PaintAmount& one : painting.paints) row(one);
+  return table;
+}
+
+Table faces_table(const evaluate::Painting& painting, Units units) {
+  Table table{"Face by face", {"Part", "Name", "Face", "Colour", "Area, all of them"}, {}};
+  for (const evaluate::PaintedFace& face : painting.faces) {
+    table.rows.push_back({std::to_string(face.part), std::string(face.part_name),
+                          std::string(face.face),
+                          face.colour ? painting.colours[*face.colour] : "primer only: sealed",
+                          area(face.area_m2, units)});
+  }
+  return table;
+}
+
+Table waits_table(const evaluate::Painting& painting) {
+  Table table{"Waiting", {"What", "Hours", "How it is known"}, {}};
+  for (const evaluate::WaitingTime& wait : painting.waits) {
+    table.rows.push_back({std::string(wait.what), wait.hours ? hours(*wait.hours) : "read the label",
+                          std::string(rules::basis_words(wait.basis))});
+  }
+  return table;
+}
+
+}  // namespace
+
+PacketPart wiring_part(const PacketView& view) {
+  DocPart part{"wiring", "Wiring"};
+  const auto& packet = view.evaluation.packet;
+  if (!packet) return {std::move(part), std::string(kNoFrame)};
+  if (!packet->wiring) return {std::move(part), "neither an outlet nor a wired lamp is asked for."};
+  const evaluate::Wiring& wiring = *packet->wiring;
+  part.blocks.push_back(caution("caution.power"));
+  part.blocks.push_back(
+      words("For a talk with the licensed electrician, who decides" + from_rule("power.code") + "."));
+  part.blocks.push_back(rows(circuit_table(wiring)));
+  Table answers{"What is asked for", {"About", "Answer", "Said by"}, {}};
+  for (const evaluate::WiringAnswer& one : wiring.answers) {
+    std::string words(one.answer.words);
+    if (one.answer.mm) words += ": " + shop_length(*one.answer.mm, view.choice.units, false);
+    answers.rows.push_back({std::string(one.about), std::move(words), known_by(one.answer)});
+  }
+  part.blocks.push_back(rows(std::move(answers)));
+  part.blocks.push_back(rows(cutout_table(view, wiring)));
+  const Unit unit = view.choice.units == Units::Inch ? Unit::Inch : Unit::Mm;
+  for (const power::Remark& remark : wiring.cutting.remarks) {
+    DocBlock b = words(power::words(remark, wiring.fittings, wiring.keepouts, unit));
+    b.verdict = remark.verdict;
+    part.blocks.push_back(std::move(b));
+  }
+  for (std::size_t i = 0; i < wiring.panels.size(); ++i) {
+    if (!has_cutouts(wiring, i)) continue;
+    part.blocks.push_back(figure(wiring_sheet(view.config, view.evaluation, view.sheet(), i),
+                                 "wiring_" + std::to_string(i + 1),
+                                 capitalised(std::string(wiring.panels[i].name)),
+                                 "Seen along the panel's thickness, from its low corner.", false,
+                                 true));
+  }
+  std::string steps;
+  for (const std::string_view step : power::cutting_steps(view.config.power.painted_first)) {
+    steps += (steps.empty() ? "" : " ") + std::string(step);
+  }
+  part.blocks.push_back(words(std::move(steps), "In this order:"));
+  return {std::move(part), {}};
+}
+
+PacketPart finish_part(const PacketView& view) {
+  DocPart part{"finish", "Finish"};
+  const auto& packet = view.evaluation.packet;
+  if (!packet) return {std::move(part), std::string(kNoFrame)};
+  const evaluate::Painting& painting = packet->painting;
+  const Units units = view.choice.units;
+  if (painting.faces.empty()) return {std::move(part), "nothing is painted."};
+  part.blocks.push_back(words("The substrate is sealed on every face before assembly. Doors and "
+                              "drawer fronts come off and are numbered: " +
+                              std::to_string(painting.doors_numbered) + " of them" +
+                              from_rule("finish.amount") + "."));
+  part.blocks.push_back(rows(amounts_table(painting, units)));
+  if (painting.gap_mm && painting.film_mm && painting.gap_left_mm) {
+    part.blocks.push_back(words(
+        "Inset gaps are cut " + shop_length(*painting.gap_mm, units, false) + "; paint takes " +
+        trimmed(*painting.film_mm, 2) + " mm of it, " +
+        trimmed(*painting.gap_left_mm, 2) + " mm stays" + from_rule("finish.gap") + "."));
+  }
+  if (painting.air_given) {
+    DocBlock b = words("Air " + celsius(painting.air.air_c, units) + ", " +
+                           trimmed(painting.air.humidity_percent, 0) + " % humidity" +
+                           (painting.day.dew_point_c
+                                ? ", dew point " + celsius(*painting.day.dew_point_c, units)
+                                : std::string()) +
+                           from_rule("finish.day") + ".",
+                       "The day asked about.");
+    b.verdict = painting.day.verdict;
+    part.blocks.push_back(std::move(b));
+    for (const finish::GateCheck& check : painting.day.checks) {
+      DocBlock gate = words(capitalised(std::string(finish::gate_words(check.gate, check.verdict))) +
+                            ".");
+      gate.verdict = check.verdict;
+      part.blocks.push_back(std::move(gate));
+    }
+  } else {
+    part.blocks.push_back(words("No day's air was given: waiting times are the label's at 25 \u00B0C "
+                                "(77 \u00B0F) and 50 %" + from_rule("finish.waits") + "."));
+  }
+  part.blocks.push_back(rows(waits_table(painting)));
+  Table masks{"Mask off", {"What", "How many", "Why"}, {}};
+  for (const finish::MaskLine& line : painting.masks) {
+    masks.rows.push_back({std::string(line.words.what), std::to_string(line.count),
+                          std::string(line.words.why)});
+  }
+  part.blocks.push_back(rows(std::move(masks)));
+  part.blocks.push_back(rows(faces_table(painting, units)));
+  return {std::move(part), {}};
+}
+
+PacketPart plan_part(const PacketView& view) {
+  DocPart part{"plan", "Plan and build sheet"};
+  const auto& packet = view.evaluation.packet;
+  if (!packet) return {std::move(part), std::string(kNoFrame)};
+  const evaluate::Timetable& plan = packet->timetable;
+  if (plan.tasks.empty()) return {std::move(part), "there is nothing to do."};
+  if (!plan.plan) {
+    part.blocks.push_back(words(plan.why_no_plan.empty()
+                                    ? "No first day is given, so there are hours and no days."
+                                    : plan.why_no_plan));
+  }
+  part.blocks.push_back(rows(task_table(plan)));
+  part.blocks.push_back(
+      words("A task without slack holds the end. Hours are " + std::string("ours") +
+            from_rule("plan.tasks") + "; weather" + from_rule("plan.weather") + "."));
+  for (const std::string& path : critical_paths(plan)) part.blocks.push_back(words(path));
+  part.blocks.push_back(heading("Build sheet: each step in its order"));
+  for (const std::size_t i : plan.network.order) {
+    DocBlock step;
+    step.kind = DocBlock::Kind::Step;
+    step.head = capitalised(plan.tasks[i].name);
+    step.words = step_words(plan, i);
+    if (const auto sheet = named_sheet(plan.notes[i].drawing, view)) {
+      step.figure = std::make_shared<const Sheet>(*sheet);
+    }
+    part.blocks.push_back(std::move(step));
+  }
+  return {std::move(part), {}};
+}
+
+}  // namespace hs::report
