@@ -23,6 +23,7 @@
 #include "engine/config/read.h"
 #include "engine/config/schema.h"
 #include "engine/config/setting.h"
+#include "engine/config/stock_csv.h"
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
@@ -30,6 +31,7 @@
 #include "engine/report/base_template.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/cut_json.h"
+#include "engine/report/diff_text.h"
 #include "engine/report/html_report.h"
 #include "engine/report/packet.h"
 #include "engine/report/report_json.h"
@@ -75,6 +77,10 @@ constexpr std::string_view kHelp =
     "                                                        wrote; URL: where the page is "
     "opened,\n"
     "                                                        for the square on the cover\n"
+    "  hearthsight diff A B [--units inch|mm]                what changed from A to B, by sheet of\n"
+    "                                                        the packet\n"
+    "  hearthsight stock FILE [CSV]                          the stock list, CSV; or the config\n"
+    "                                                        with the list of CSV, JSON\n"
     "  hearthsight cut FILE [--steps N]                      a job's cut plan, JSON; N bounds the\n"
     "                                                        search, a step is about 1 us\n"
     "  hearthsight link FILE [--set key.path=value]...       the link's text, without '#'\n"
@@ -385,6 +391,36 @@ Outcome packet(std::vector<std::string_view> words) {
   return done(std::move(list));
 }
 
+// The stock list out as CSV, or in: the config with the list of a CSV file.
+Outcome stock(std::vector<std::string_view> words) {
+  const std::string_view csv = take_second(words);
+  const Loaded loaded = load(words);
+  if (!loaded.problems.empty()) return refused(loaded.problems);
+  if (csv.empty()) return done(hs::config::stock_csv(loaded.config));
+  const Input input = read_file(csv);
+  if (!input.problems.empty()) return refused(input.problems);
+  const auto config = hs::config::with_stock(loaded.config, input.text);
+  if (!config) return refused(config.error());
+  return done(hs::config::config_json(*config));
+}
+
+// What changed from one station to another, by the values of their packets.
+Outcome diff(std::vector<std::string_view> words) {
+  std::vector<Problem> problems;
+  const hs::report::Units units = take_units(words, problems);
+  const std::string_view second = take_second(words);
+  if (second.empty()) problems.push_back({"B", "", "missing; give two configs' files"});
+  const Loaded before = load(words);
+  append(problems, before.problems);
+  Loaded after;
+  if (!second.empty()) after = load({words[0], second});
+  append(problems, after.problems);
+  if (!problems.empty()) return refused(std::move(problems));
+  return done(hs::report::diff_text(
+      {before.config, hs::evaluate::evaluate_packet(before.config)},
+      {after.config, hs::evaluate::evaluate_packet(after.config)}, units));
+}
+
 constexpr double kMostSteps = 1e12;
 
 // The plan for one cut job. A step is a measure of work, not of time: the same answer everywhere.
@@ -445,6 +481,8 @@ Outcome run(const std::vector<std::string_view>& words) {
   if (command == "report") return report(words);
   if (command == "template") return cut_template(words);
   if (command == "packet") return packet(words);
+  if (command == "stock") return stock(words);
+  if (command == "diff") return diff(words);
   if (command == "cut") return cut(words);
   if (command == "from-link") return from_link(words);
   if (command == "evaluate" || command == "link") {

@@ -96,8 +96,8 @@ class Numbers {
     for (bool moved = true; moved;) {
       moved = false;
       for (const Taken& other : taken) {
-        if (std::abs(other.at - at) < apart && std::abs(other.off - off) < 0.9 * apart) {
-          off += 1.25 * line_;
+        if (std::abs(other.at - at) < apart && std::abs(other.off - off) < apart) {
+          off += 1.45 * line_;
           moved = true;
         }
       }
@@ -170,8 +170,8 @@ Sheet cut_sheet(const config::Config& config, const evaluate::Evaluation& e, con
       d.polygon(Role::Cabinet, at);
       d.outline(Role::Dimension, at, Weight::Normal);
     } else if (piece.kind == SawnPiece::Kind::Leftover) {
-      d.hatch(Role::Landing, at);
-      d.outline(Role::Landing, at, Weight::Thin);
+      d.polygon(Role::OvenInside, at);
+      d.outline(Role::Landing, at, Weight::Normal, true);
     }
   }
   d.outline(Role::Dimension, corners(0, 0, length, width), Weight::Normal);

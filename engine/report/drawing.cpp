@@ -13,6 +13,17 @@ void Drawing::clear() {
   marks_.clear();
   points_.clear();
   text_.clear();
+  picture_marks_ = 0;
+}
+
+Drawing Drawing::picture() const {
+  Drawing alone = *this;
+  if (picture_marks_ == 0 || picture_marks_ >= marks_.size()) return alone;
+  // Points and letters of the key come after those of the picture, in the order of the marks.
+  const Mark& first = marks_[picture_marks_];
+  alone.points_.resize(first.first_point);
+  alone.marks_.resize(picture_marks_);
+  return alone;
 }
 
 Mark& Drawing::add(Shape shape, Role role, std::span<const Spot> points) {

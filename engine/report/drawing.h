@@ -131,6 +131,12 @@ class Drawing {
   void dimension(Spot from, Spot to, std::string_view text, Ends ends = Ends::Both);
   void text(Role role, Spot at, std::string_view text, Align align = Align::Left);
   void dot(Role role, Spot at, double radius_mm, bool filled = true);
+  // What is drawn from here on is the key under the picture.
+  void begin_key() {
+    if (picture_marks_ == 0) picture_marks_ = marks_.size();
+  }
+  // The picture alone, without its key; all of it where no key was begun.
+  Drawing picture() const;
   // A dot on what is meant, a thin line from it to the foot of the words.
   void leader(Spot tip, Spot words, std::string_view text, Align align = Align::Left);
 
@@ -147,6 +153,7 @@ class Drawing {
   std::vector<Mark> marks_;
   std::vector<Spot> points_;
   std::string text_;
+  std::size_t picture_marks_ = 0;  // 0: no key
 };
 
 // Parallel lines across a simple polygon (even-odd), as pairs of ends, appended to `ends`. The

@@ -29,7 +29,10 @@ std::vector<double> stops(std::set<double> places, double end) {
 }  // namespace
 
 std::string metal_length(double mm, Units units) {
-  return units == Units::Inch ? fixed(mm / kInch_mm, 3) + " in" : trimmed(mm, 1) + " mm";
+  // A sheet's thickness is told by more places: 0.0625 in is not 0.063.
+  constexpr double kThin_mm = 6;
+  if (units == Units::Inch) return fixed(mm / kInch_mm, mm < kThin_mm ? 4 : 3) + " in";
+  return trimmed(mm, mm < kThin_mm ? 3 : 1) + " mm";
 }
 
 Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,

@@ -1,10 +1,12 @@
 #include "engine/report/packet.h"
 
 #include <algorithm>
+#include <array>
 
 #include "engine/base/text.h"
 #include "engine/config/json.h"
 #include "engine/config/read.h"
+#include "engine/config/stock_csv.h"
 #include "engine/evaluate/packet.h"
 #include "engine/report/html_document.h"
 #include "engine/report/packet_parts.h"
@@ -19,11 +21,6 @@ namespace hs::report {
 namespace {
 
 constexpr std::size_t kLongestAddress = 300;
-
-using Maker = PacketPart (*)(const PacketView&);
-constexpr Maker kMakers[] = {mind_part,   drawings_part, parts_part, cuts_part,
-                             metal_part,  base_part,     wiring_part, finish_part,
-                             plan_part,   money_part,    safety_part, sources_part};
 
 }  // namespace
 
@@ -42,8 +39,10 @@ Document packet_document(const config::Config& config, const evaluate::Evaluatio
   Document document{config.title, {}, choice.paper, choice.units, {}};
   document.parts.push_back(cover_part(view).part);
   std::vector<DocBlock> missing;
-  for (const Maker make : kMakers) {
-    PacketPart made = make(view);
+  std::array all{mind_part(view), drawings_part(view), parts_part(view), cuts_part(view),
+                  metal_part(view), base_part(view), wiring_part(view), finish_part(view),
+                  plan_part(view), money_part(view), safety_part(view), sources_part(view)};
+  for (PacketPart& made : all) {
     if (made.part.blocks.empty()) {
       missing.push_back(words("Not in this packet: " + made.why, made.part.title + "."));
     } else {
@@ -89,6 +88,7 @@ std::vector<PacketFile> packet_files(const config::Config& config,
                        template_svg(part.strips[i], choice.paper)});
     }
   }
+  files.push_back({"stock.csv", config::stock_csv(config)});
   files.push_back({"station.json", config::config_json(config)});
   return files;
 }

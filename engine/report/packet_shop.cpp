@@ -15,7 +15,7 @@
 namespace hs::report {
 namespace {
 
-constexpr std::string_view kNoFrame = "no cabinet can be built here, so nothing is ordered for it.";
+constexpr std::string_view kNoFrame = "no cabinet is worked out for this station, so nothing is ordered for it.";
 
 std::string from_rule(std::string_view id) {
   const std::string source = source_note(id);
@@ -171,7 +171,7 @@ PacketPart cuts_part(const PacketView& view) {
       words("Saw in the order of the numbers. The kerf, " + length(cutting.kerf_mm) +
             ", is beside every line and reckoned in; edges of sheets are trimmed by " +
             length(cutting.sheet_trim_mm) + ", ends of boards by " + length(cutting.board_trim_mm) +
-            ". Hatched: kept as an offcut" + from_rule("cuts.kerf") + "."));
+            ". White: kept as an offcut; grey: waste" + from_rule("cuts.kerf") + "."));
   part.blocks.push_back(caution("caution.power"));
   const std::vector<CutSheet> sheets = cut_sheets(cutting);
   int number = 0;
@@ -192,7 +192,9 @@ PacketPart cuts_part(const PacketView& view) {
       const evaluate::CutStock& stock = group.stocks[group.sticks[which.stick].stock];
       part.blocks.push_back(figure(
           cut_sheet(view.config, view.evaluation, view.sheet(), which), name,
-          "Plan " + std::to_string(number) + ": " + many(which.alike, "time") + ", " + stock.name,
+          "Plan " + std::to_string(number) + ": " + std::to_string(which.alike) + " of " +
+              stock.name + ", " + length(stock.length_mm) +
+              (group.sheets ? " x " + length(stock.width_mm) : std::string()),
           {}, false, true));
       part.blocks.push_back(rows(pass_table(view.evaluation, view.sheet(), which)));
     }

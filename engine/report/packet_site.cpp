@@ -16,7 +16,7 @@
 namespace hs::report {
 namespace {
 
-constexpr std::string_view kNoFrame = "no cabinet can be built here, so nothing is planned for it.";
+constexpr std::string_view kNoFrame = "no cabinet is worked out for this station, so nothing is planned for it.";
 
 std::string from_rule(std::string_view id) {
   const std::string source = source_note(id);
@@ -98,13 +98,31 @@ Table amounts_table(const evaluate::Painting& painting, Units units) {
   return table;
 }
 
+// Faces of one part in one colour are one row.
 Table faces_table(const evaluate::Painting& painting, Units units) {
-  Table table{"Face by face", {"Part", "Name", "Face", "Colour", "Area, all of them"}, {}};
+  Table table{"Face by face", {"Part", "Name", "Colour", "Faces", "Area, all of them"}, {}};
+  struct Group {
+    const evaluate::PaintedFace* first;
+    std::string faces;
+    double area_m2;
+  };
+  std::vector<Group> groups;
   for (const evaluate::PaintedFace& face : painting.faces) {
-    table.rows.push_back({std::to_string(face.part), std::string(face.part_name),
-                          std::string(face.face),
-                          face.colour ? painting.colours[*face.colour] : "primer only: sealed",
-                          area(face.area_m2, units)});
+    const auto same = std::find_if(groups.begin(), groups.end(), [&](const Group& group) {
+      return group.first->part == face.part && group.first->colour == face.colour;
+    });
+    if (same == groups.end()) {
+      groups.push_back({&face, std::string(face.face), face.area_m2});
+    } else {
+      same->faces += ", " + std::string(face.face);
+      same->area_m2 += face.area_m2;
+    }
+  }
+  for (const Group& group : groups) {
+    table.rows.push_back(
+        {std::to_string(group.first->part), std::string(group.first->part_name),
+         group.first->colour ? painting.colours[*group.first->colour] : "primer only: sealed",
+         group.faces, area(group.area_m2, units)});
   }
   return table;
 }
@@ -232,7 +250,10 @@ PacketPart plan_part(const PacketView& view) {
     step.head = capitalised(plan.tasks[i].name);
     step.words = step_words(plan, i);
     if (const auto sheet = named_sheet(plan.notes[i].drawing, view)) {
-      step.figure = std::make_shared<const Sheet>(*sheet);
+      // Beside a step the picture alone is large enough to be read; its key is with the drawing.
+      Sheet picture = *sheet;
+      picture.drawing = picture.drawing.picture();
+      step.figure = std::make_shared<const Sheet>(std::move(picture));
     }
     part.blocks.push_back(std::move(step));
   }

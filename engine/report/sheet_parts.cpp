@@ -180,6 +180,7 @@ void SheetPen::note(std::string words, Role zone) {
 }
 
 double SheetPen::list(Spot corner, double width_mm) {
+  d_.begin_key();
   const double row = 1.25 * text_mm_, swatch = 2.2 * text_mm_;
   const bool letters = next_ != 'A';
   const bool swatches =
