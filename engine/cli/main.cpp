@@ -77,7 +77,8 @@ constexpr std::string_view kHelp =
     "                                                        wrote; URL: where the page is "
     "opened,\n"
     "                                                        for the square on the cover\n"
-    "  hearthsight diff A B [--units inch|mm]                what changed from A to B, by sheet of\n"
+    "  hearthsight diff A B [--units inch|mm]                what changed from A to B, by sheet "
+    "of\n"
     "                                                        the packet\n"
     "  hearthsight stock FILE [CSV]                          the stock list, CSV; or the config\n"
     "                                                        with the list of CSV, JSON\n"
@@ -416,9 +417,9 @@ Outcome diff(std::vector<std::string_view> words) {
   if (!second.empty()) after = load({words[0], second});
   append(problems, after.problems);
   if (!problems.empty()) return refused(std::move(problems));
-  return done(hs::report::diff_text(
-      {before.config, hs::evaluate::evaluate_packet(before.config)},
-      {after.config, hs::evaluate::evaluate_packet(after.config)}, units));
+  return done(hs::report::diff_text({before.config, hs::evaluate::evaluate_packet(before.config)},
+                                    {after.config, hs::evaluate::evaluate_packet(after.config)},
+                                    units));
 }
 
 constexpr double kMostSteps = 1e12;

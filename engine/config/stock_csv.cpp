@@ -48,11 +48,10 @@ std::vector<const Field*> columns_of(const CsvRow& head, std::vector<Problem>& p
     const std::string_view name = trimmed_ends(head.cells[i]);
     const auto known = std::find_if(all.begin(), all.end(),
                                     [&](const Field* field) { return key_of(*field) == name; });
-    const bool again = known != all.end() &&
-                       std::find(columns.begin(), columns.end(), *known) != columns.end();
+    const bool again =
+        known != all.end() && std::find(columns.begin(), columns.end(), *known) != columns.end();
     if (known == all.end() || again) {
-      problems.push_back({csv_place(head.line, i),
-                          name.empty() ? "an empty name" : shortened(name),
+      problems.push_back({csv_place(head.line, i), name.empty() ? "an empty name" : shortened(name),
                           again ? "each column once" : "one of " + keys_text(all)});
     }
     columns.push_back(known == all.end() || again ? nullptr : *known);
@@ -91,8 +90,8 @@ Result<Config> with_stock(const Config& config, std::string_view csv) {
   const auto read = read_csv(csv);
   if (!read) return read.error();
   if (read->empty()) {
-    return Problem{csv_place(1, 0), "", "missing; the first row names the columns: " +
-                                            keys_text(stock_fields())};
+    return Problem{csv_place(1, 0), "",
+                   "missing; the first row names the columns: " + keys_text(stock_fields())};
   }
   std::vector<Problem> problems;
   const std::vector<CsvRow>& rows = *read;

@@ -14,9 +14,9 @@ namespace hs::config {
 std::string stock_csv(const Config& config);
 
 // The config with the stock list of this file in the place of its own. The first row names the
-// columns, in any order; a column that is left out, and an empty cell, take the default. Lengths may
-// be typed as everywhere ("8 ft"). Problems name line and column: a column that is none, or twice
-// there, a value that the field does not take, more rows than the list holds.
+// columns, in any order; a column that is left out, and an empty cell, take the default. Lengths
+// may be typed as everywhere ("8 ft"). Problems name line and column: a column that is none, or
+// twice there, a value that the field does not take, more rows than the list holds.
 Result<Config> with_stock(const Config& config, std::string_view csv);
 
 }  // namespace hs::config

@@ -8,9 +8,9 @@
 #include "engine/config/read.h"
 #include "engine/config/stock_csv.h"
 #include "engine/evaluate/packet.h"
+#include "engine/report/cuts_csv.h"
 #include "engine/report/html_document.h"
 #include "engine/report/packet_parts.h"
-#include "engine/report/cuts_csv.h"
 #include "engine/report/parts_csv.h"
 #include "engine/report/pdf_document.h"
 #include "engine/report/plan_words.h"
@@ -39,9 +39,9 @@ Document packet_document(const config::Config& config, const evaluate::Evaluatio
   Document document{config.title, {}, choice.paper, choice.units, {}};
   document.parts.push_back(cover_part(view).part);
   std::vector<DocBlock> missing;
-  std::array all{mind_part(view), drawings_part(view), parts_part(view), cuts_part(view),
-                  metal_part(view), base_part(view), wiring_part(view), finish_part(view),
-                  plan_part(view), money_part(view), safety_part(view), sources_part(view)};
+  std::array all{mind_part(view),  drawings_part(view), parts_part(view),  cuts_part(view),
+                 metal_part(view), base_part(view),     wiring_part(view), finish_part(view),
+                 plan_part(view),  money_part(view),    safety_part(view), sources_part(view)};
   for (PacketPart& made : all) {
     if (made.part.blocks.empty()) {
       missing.push_back(words("Not in this packet: " + made.why, made.part.title + "."));

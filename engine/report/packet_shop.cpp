@@ -15,7 +15,8 @@
 namespace hs::report {
 namespace {
 
-constexpr std::string_view kNoFrame = "no cabinet is worked out for this station, so nothing is ordered for it.";
+constexpr std::string_view kNoFrame =
+    "no cabinet is worked out for this station, so nothing is ordered for it.";
 
 std::string from_rule(std::string_view id) {
   const std::string source = source_note(id);
@@ -57,8 +58,7 @@ std::string bound_words(const evaluate::CutGroup& group, const Money& money, Uni
       case By::Length:
         return inch ? fixed(value / kFoot_mm, 1) + " ft" : fixed(value / kMetre_mm, 2) + " m";
       case By::Area:
-        return inch ? fixed(value / kSquareFoot_m2, 1) + " sq ft"
-                    : fixed(value, 2) + " m\u00B2";
+        return inch ? fixed(value / kSquareFoot_m2, 1) + " sq ft" : fixed(value, 2) + " m\u00B2";
       case By::Price:
         return money(value);
     }
@@ -178,7 +178,8 @@ PacketPart cuts_part(const PacketView& view) {
   for (std::size_t g = 0; g < cutting.groups.size(); ++g) {
     const evaluate::CutGroup& group = cutting.groups[g];
     part.blocks.push_back(heading(capitalised(group.name)));
-    part.blocks.push_back(words(proof_words(group, money, view.choice.units) + from_rule("cuts.plan")));
+    part.blocks.push_back(
+        words(proof_words(group, money, view.choice.units) + from_rule("cuts.plan")));
     for (const std::size_t item : group.too_large) {
       DocBlock b = words("Part " + std::to_string(group.items[item].part) +
                          " comes out of nothing in the list" + from_rule("cuts.too_large") + ".");
@@ -190,12 +191,12 @@ PacketPart cuts_part(const PacketView& view) {
       if (which.group != g) continue;
       const std::string name = "cut_" + std::to_string(++number);
       const evaluate::CutStock& stock = group.stocks[group.sticks[which.stick].stock];
-      part.blocks.push_back(figure(
-          cut_sheet(view.config, view.evaluation, view.sheet(), which), name,
-          "Plan " + std::to_string(number) + ": " + std::to_string(which.alike) + " of " +
-              stock.name + ", " + length(stock.length_mm) +
-              (group.sheets ? " x " + length(stock.width_mm) : std::string()),
-          {}, false, true));
+      part.blocks.push_back(
+          figure(cut_sheet(view.config, view.evaluation, view.sheet(), which), name,
+                 "Plan " + std::to_string(number) + ": " + std::to_string(which.alike) + " of " +
+                     stock.name + ", " + length(stock.length_mm) +
+                     (group.sheets ? " x " + length(stock.width_mm) : std::string()),
+                 {}, false, true));
       part.blocks.push_back(rows(pass_table(view.evaluation, view.sheet(), which)));
     }
   }

@@ -16,7 +16,8 @@
 namespace hs::report {
 namespace {
 
-constexpr std::string_view kNoFrame = "no cabinet is worked out for this station, so nothing is planned for it.";
+constexpr std::string_view kNoFrame =
+    "no cabinet is worked out for this station, so nothing is planned for it.";
 
 std::string from_rule(std::string_view id) {
   const std::string source = source_note(id);
@@ -73,19 +74,17 @@ Table cutout_table(const PacketView& view, const evaluate::Wiring& wiring) {
   for (const power::Cutout& cut : wiring.cutting.cutouts) {
     const power::Fitting& fitting = wiring.fittings[cut.fitting];
     const power::Panel& panel = wiring.panels[fitting.panel];
-    table.rows.push_back({std::string(power::kind_name(fitting.kind)) + ", " +
-                              std::string(fitting.name),
-                          std::string(panel.name), length(cut.u_mm), length(cut.v_mm),
-                          length(cut.wide_mm), cut.round ? "round" : length(cut.high_mm),
-                          length(cut.rim_mm)});
+    table.rows.push_back(
+        {std::string(power::kind_name(fitting.kind)) + ", " + std::string(fitting.name),
+         std::string(panel.name), length(cut.u_mm), length(cut.v_mm), length(cut.wide_mm),
+         cut.round ? "round" : length(cut.high_mm), length(cut.rim_mm)});
   }
   return table;
 }
 
 Table amounts_table(const evaluate::Painting& painting, Units units) {
-  Table table{"How much",
-              {"Paint", "Area, once over", "Coats", "Between", "and", "Cans to buy"},
-              {}};
+  Table table{
+      "How much", {"Paint", "Area, once over", "Coats", "Between", "and", "Cans to buy"}, {}};
   const auto row = [&](const evaluate::PaintAmount& one) {
     if (one.coats == 0) return;
     table.rows.push_back({one.name, area(one.area_m2, units), std::to_string(one.coats),
@@ -130,7 +129,8 @@ Table faces_table(const evaluate::Painting& painting, Units units) {
 Table waits_table(const evaluate::Painting& painting) {
   Table table{"Waiting", {"What", "Hours", "How it is known"}, {}};
   for (const evaluate::WaitingTime& wait : painting.waits) {
-    table.rows.push_back({std::string(wait.what), wait.hours ? hours(*wait.hours) : "read the label",
+    table.rows.push_back({std::string(wait.what),
+                          wait.hours ? hours(*wait.hours) : "read the label",
                           std::string(rules::basis_words(wait.basis))});
   }
   return table;
@@ -145,8 +145,8 @@ PacketPart wiring_part(const PacketView& view) {
   if (!packet->wiring) return {std::move(part), "neither an outlet nor a wired lamp is asked for."};
   const evaluate::Wiring& wiring = *packet->wiring;
   part.blocks.push_back(caution("caution.power"));
-  part.blocks.push_back(
-      words("For a talk with the licensed electrician, who decides" + from_rule("power.code") + "."));
+  part.blocks.push_back(words("For a talk with the licensed electrician, who decides" +
+                              from_rule("power.code") + "."));
   part.blocks.push_back(rows(circuit_table(wiring)));
   Table answers{"What is asked for", {"About", "Answer", "Said by"}, {}};
   for (const evaluate::WiringAnswer& one : wiring.answers) {
@@ -164,11 +164,10 @@ PacketPart wiring_part(const PacketView& view) {
   }
   for (std::size_t i = 0; i < wiring.panels.size(); ++i) {
     if (!has_cutouts(wiring, i)) continue;
-    part.blocks.push_back(figure(wiring_sheet(view.config, view.evaluation, view.sheet(), i),
-                                 "wiring_" + std::to_string(i + 1),
-                                 capitalised(std::string(wiring.panels[i].name)),
-                                 "Seen along the panel's thickness, from its low corner.", false,
-                                 true));
+    part.blocks.push_back(
+        figure(wiring_sheet(view.config, view.evaluation, view.sheet(), i),
+               "wiring_" + std::to_string(i + 1), capitalised(std::string(wiring.panels[i].name)),
+               "Seen along the panel's thickness, from its low corner.", false, true));
   }
   std::string steps;
   for (const std::string_view step : power::cutting_steps(view.config.power.painted_first)) {
@@ -185,42 +184,44 @@ PacketPart finish_part(const PacketView& view) {
   const evaluate::Painting& painting = packet->painting;
   const Units units = view.choice.units;
   if (painting.faces.empty()) return {std::move(part), "nothing is painted."};
-  part.blocks.push_back(words("The substrate is sealed on every face before assembly. Doors and "
-                              "drawer fronts come off and are numbered: " +
-                              std::to_string(painting.doors_numbered) + " of them" +
-                              from_rule("finish.amount") + "."));
+  part.blocks.push_back(words(
+      "The substrate is sealed on every face before assembly. Doors and "
+      "drawer fronts come off and are numbered: " +
+      std::to_string(painting.doors_numbered) + " of them" + from_rule("finish.amount") + "."));
   part.blocks.push_back(rows(amounts_table(painting, units)));
   if (painting.gap_mm && painting.film_mm && painting.gap_left_mm) {
-    part.blocks.push_back(words(
-        "Inset gaps are cut " + shop_length(*painting.gap_mm, units, false) + "; paint takes " +
-        trimmed(*painting.film_mm, 2) + " mm of it, " +
-        trimmed(*painting.gap_left_mm, 2) + " mm stays" + from_rule("finish.gap") + "."));
+    part.blocks.push_back(
+        words("Inset gaps are cut " + shop_length(*painting.gap_mm, units, false) +
+              "; paint takes " + trimmed(*painting.film_mm, 2) + " mm of it, " +
+              trimmed(*painting.gap_left_mm, 2) + " mm stays" + from_rule("finish.gap") + "."));
   }
   if (painting.air_given) {
-    DocBlock b = words("Air " + celsius(painting.air.air_c, units) + ", " +
-                           trimmed(painting.air.humidity_percent, 0) + " % humidity" +
-                           (painting.day.dew_point_c
-                                ? ", dew point " + celsius(*painting.day.dew_point_c, units)
-                                : std::string()) +
-                           from_rule("finish.day") + ".",
-                       "The day asked about.");
+    DocBlock b = words(
+        "Air " + celsius(painting.air.air_c, units) + ", " +
+            trimmed(painting.air.humidity_percent, 0) + " % humidity" +
+            (painting.day.dew_point_c ? ", dew point " + celsius(*painting.day.dew_point_c, units)
+                                      : std::string()) +
+            from_rule("finish.day") + ".",
+        "The day asked about.");
     b.verdict = painting.day.verdict;
     part.blocks.push_back(std::move(b));
     for (const finish::GateCheck& check : painting.day.checks) {
-      DocBlock gate = words(capitalised(std::string(finish::gate_words(check.gate, check.verdict))) +
-                            ".");
+      DocBlock gate =
+          words(capitalised(std::string(finish::gate_words(check.gate, check.verdict))) + ".");
       gate.verdict = check.verdict;
       part.blocks.push_back(std::move(gate));
     }
   } else {
-    part.blocks.push_back(words("No day's air was given: waiting times are the label's at 25 \u00B0C "
-                                "(77 \u00B0F) and 50 %" + from_rule("finish.waits") + "."));
+    part.blocks.push_back(
+        words("No day's air was given: waiting times are the label's at 25 \u00B0C "
+              "(77 \u00B0F) and 50 %" +
+              from_rule("finish.waits") + "."));
   }
   part.blocks.push_back(rows(waits_table(painting)));
   Table masks{"Mask off", {"What", "How many", "Why"}, {}};
   for (const finish::MaskLine& line : painting.masks) {
-    masks.rows.push_back({std::string(line.words.what), std::to_string(line.count),
-                          std::string(line.words.why)});
+    masks.rows.push_back(
+        {std::string(line.words.what), std::to_string(line.count), std::string(line.words.why)});
   }
   part.blocks.push_back(rows(std::move(masks)));
   part.blocks.push_back(rows(faces_table(painting, units)));
@@ -239,9 +240,9 @@ PacketPart plan_part(const PacketView& view) {
                                     : plan.why_no_plan));
   }
   part.blocks.push_back(rows(task_table(plan)));
-  part.blocks.push_back(
-      words("A task without slack holds the end. Hours are " + std::string("ours") +
-            from_rule("plan.tasks") + "; weather" + from_rule("plan.weather") + "."));
+  part.blocks.push_back(words("A task without slack holds the end. Hours are " +
+                              std::string("ours") + from_rule("plan.tasks") + "; weather" +
+                              from_rule("plan.weather") + "."));
   for (const std::string& path : critical_paths(plan)) part.blocks.push_back(words(path));
   part.blocks.push_back(heading("Build sheet: each step in its order"));
   for (const std::size_t i : plan.network.order) {

@@ -20,8 +20,8 @@ std::string day(const evaluate::Timetable& plan, schedule::Minute minute) {
   const schedule::When when = schedule::when(plan.calendar, minute);
   constexpr std::string_view kDays[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
   const auto number = schedule::day_number(when.date);
-  const std::string weekday(
-      number ? kDays[static_cast<std::size_t>(schedule::weekday_of(*number))] : "");
+  const std::string weekday(number ? kDays[static_cast<std::size_t>(schedule::weekday_of(*number))]
+                                   : "");
   return weekday + " " + std::to_string(when.date.year) + "-" + two(when.date.month) + "-" +
          two(when.date.day) + " " + two(when.minute / 60) + ":" + two(when.minute % 60);
 }
@@ -102,10 +102,9 @@ std::string plan_ics(const config::Config& config, const evaluate::Timetable& pl
   const std::string stamp = std::to_string(first.year) + two(first.month) + two(first.day);
   std::vector<std::string> notes;
   for (std::size_t i = 0; i < plan.tasks.size(); ++i) notes.push_back(step_words(plan, i));
-  const auto text = ics_text(plan.tasks, *plan.plan, plan.calendar,
-                             {"hearthsight-" + config_fingerprint(config), stamp + "T000000Z",
-                              config.title, 0},
-                             notes);
+  const auto text = ics_text(
+      plan.tasks, *plan.plan, plan.calendar,
+      {"hearthsight-" + config_fingerprint(config), stamp + "T000000Z", config.title, 0}, notes);
   return text ? *text : std::string();
 }
 
