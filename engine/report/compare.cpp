@@ -203,6 +203,9 @@ Sheaf answers(Stations stations, Units units) {
   sheaf.row("Readings of the ground", cells_of(stations, [](const Compared& s) {
               return std::to_string(s.config->survey.points.size());
             }));
+  sheaf.row("Rows of the stock list", cells_of(stations, [](const Compared& s) {
+              return std::to_string(s.config->stock.size());
+            }));
   return sheaf;
 }
 

@@ -47,7 +47,7 @@ std::vector<const Field*> cook_fields(const Config& a, std::size_t row_a, const 
 }
 
 bool is_of_station(const Difference& d) {
-  return d.kind == Differs::Station || d.kind == Differs::Ground;
+  return d.kind == Differs::Station || d.kind == Differs::Ground || d.kind == Differs::Stock;
 }
 
 // "Ana 2", or the next number that is free; short enough for a name.
@@ -96,6 +96,7 @@ std::vector<Difference> differences(const Config& ours, const Config& theirs) {
     }
   }
   if (ours.survey.points != theirs.survey.points) station.push_back({Differs::Ground});
+  if (ours.stock != theirs.stock) station.push_back({Differs::Stock});
   found.insert(found.end(), others.begin(), others.end());
   found.insert(found.end(), station.begin(), station.end());
   return found;
@@ -138,6 +139,9 @@ Result<Config> merged(const Config& ours, const Config& theirs, std::span<const 
         break;
       case Differs::Ground:
         next.survey.points = theirs.survey.points;
+        break;
+      case Differs::Stock:
+        next.stock = theirs.stock;
         break;
     }
   }

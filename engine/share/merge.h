@@ -20,6 +20,7 @@ enum class Differs : std::uint8_t {
   OtherCook,  // the same name with other values
   Station,    // a field, or fields that only make sense together
   Ground,     // the readings of the ground, all of them
+  Stock,      // the stock list, all of it
 };
 
 // One question. `fields`: what differs; of a new cook, what is not a new cook's default.

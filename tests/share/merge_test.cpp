@@ -186,12 +186,18 @@ TEST_CASE("changed values of the station are asked one by one, what belongs toge
   theirs.light.mount = config::Mount::Left;
   theirs.light.head = {100, 200, 300};
   theirs.survey.points = {{0, 0, 500.0, config::Setup::A, config::PointKind::Panel}};
+  theirs.stock.resize(1);
+  theirs.stock[0].price = 12.5;
   const auto all = share::differences(ours, theirs);
   std::vector<std::string> asked;
-  for (const auto& d : all) asked.emplace_back(d.fields.empty() ? "ground" : d.fields[0]->path);
+  for (const auto& d : all) {
+    asked.emplace_back(!d.fields.empty()                 ? d.fields[0]->path
+                       : d.kind == share::Differs::Stock ? "stock"
+                                                         : "ground");
+  }
   std::sort(asked.begin(), asked.end());
   CHECK(asked == std::vector<std::string>{"ground", "light.head.across_mm", "light.mount",
-                                          "station.arrangement", "station.prep_depth_mm",
+                                          "station.arrangement", "station.prep_depth_mm", "stock",
                                           "trial.cold_farthest_seen_mm", "view.standoff_mm"});
   for (const auto& d : all) {
     if (!d.fields.empty() && d.fields[0]->path == "station.arrangement")

@@ -23,6 +23,8 @@ std::string_view kind_name(Differs kind) {
       return "station";
     case Differs::Ground:
       return "ground";
+    case Differs::Stock:
+      return "stock";
   }
   return "";
 }

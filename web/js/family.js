@@ -104,6 +104,7 @@ const asked = {
   cook: ({ name }) => `${name} has other numbers`,
   station: ({ rows }) => rows.map(({ label }) => label).join(', '),
   ground: () => 'The readings of the ground',
+  stock: () => 'The stock list',
 };
 
 // What of an answer is taken in.
