@@ -281,6 +281,21 @@ void plan_sheet_group(const config::Config& config, CutGroup& group, const Items
       const double each = worth(group.stocks[bought[0]], priced);
       if (each > 0) least = std::ceil(least / each - 1e-9) * each;
     }
+    // And a plan with offcuts would be one with as many more sheets, where these are no smaller.
+    const bool covered =
+        bought.size() == 1 && std::all_of(there.begin(), there.end(), [&](std::size_t stock) {
+          const CutStock &one = group.stocks[stock], &sheet = group.stocks[bought[0]];
+          return one.length_mm <= sheet.length_mm && one.width_mm <= sheet.width_mm &&
+                 (!one.turn || sheet.turn);
+        });
+    if (covered) {
+      std::int64_t offcuts = 0;
+      for (const std::size_t stock : there) offcuts += *group.stocks[stock].on_hand;
+      const CutStock& sheet = group.stocks[bought[0]];
+      const std::int64_t sheets =
+          cuts::plan_sheets(job_of(config, group, sheet, all), kOffcutSteps).lower_bound;
+      least = std::max(least, static_cast<double>(sheets - offcuts) * worth(sheet, priced));
+    }
     proven = value <= least + 1e-9;
   }
   if (!priced && bought.size() == 1) {
