@@ -230,8 +230,7 @@ EMSCRIPTEN_KEEPALIVE const char* hs_config_json() {
 EMSCRIPTEN_KEEPALIVE const char* hs_report_json() {
   return answer(hs::report::report_json(app().session.config(), app().session.evaluation()));
 }
-// The same with what a shop needs, as the command line tells it: once there is a build, because its
-// code comes with that.
+// The same with what a shop needs, as the command line tells it. Comes with the later part.
 EMSCRIPTEN_KEEPALIVE const char* hs_whole_report_json() {
   const hs::config::Config& config = app().session.config();
   hs::evaluate::Evaluation whole = app().session.evaluation();

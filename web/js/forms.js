@@ -24,6 +24,7 @@ const stationGroups = [
   { into: 'oven-fields', title: 'What stands near: house, grill, flue, gas', closed: true, prefixes: ['site.'] },
   { into: 'oven-fields', title: 'The ground and the base', closed: true, prefixes: ['survey.'] },
   { into: 'oven-fields', title: 'What it carries and what holds it', closed: true, prefixes: ['loads.'] },
+  { into: 'oven-fields', title: 'Saw, power, paint and plan', closed: true, prefixes: ['shop.', 'power.', 'finish.', 'plan.'] },
   { into: 'oven-fields', title: 'More', closed: true, prefixes: [''] },
 ];
 const cookGroups = [

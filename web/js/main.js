@@ -35,7 +35,7 @@ globalThis.hearthsight = {
       ? engine.items().map((item) => ({ ...item, rect: [item.rect[0] + box.x, item.rect[1] + box.y, item.rect[2], item.rect[3]] }))
       : pages?.items() ?? [];
     return {
-      frame: engine.frameCount(), config: engine.config(), report: engine.wholeReport(),
+      frame: engine.frameCount(), config: engine.config(), report: pages ? engine.wholeReport() : engine.report(),
       focus: engine.focus(), items, lastError: engine.lastError(),
     };
   },
