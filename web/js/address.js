@@ -117,6 +117,8 @@ export function makeAddress(engine, { open, show, sheet }) {
       const wait = written + leastGapMs - performance.now();
       if (wait <= 0) write(); else timer = setTimeout(write, wait);
     },
+    // Milliseconds until it is written; 0 where nothing waits.
+    due: () => (timer ? Math.max(1, written + leastGapMs - performance.now()) : 0),
     pushSheet(name) { history.pushState(entry(name), ''); },
     // The entry below the sheet's carries an older link.
     leaveSheet() { leave(write); },

@@ -15,6 +15,7 @@ const root = document.documentElement;
 const restMs = 500;
 // While something is dragged, open text follows a few times a second.
 const dragMs = 250;
+const longMs = 150;
 
 let engine = null;
 let address = null;
@@ -61,6 +62,12 @@ let updateTimer = 0;
 function update() {
   clearTimeout(updateTimer);
   updateTimer = 0;
+  // It takes a slow phone some tenths of a second, and the address keeps its time: first that.
+  const due = address?.due();
+  if (due && due < longMs) {
+    updateTimer = setTimeout(update, due);
+    return;
+  }
   pages?.update();
 }
 function afterChange(dragging) {

@@ -55,6 +55,41 @@ test('every change is in the address within 300 ms', async () => {
   });
 });
 
+test('the document takes its time after the address, never just before it is due', async () => {
+  await withPage({ device: devices.desktop }, async (page) => {
+    await settle(page);
+    // Whatever the machine's load: each time that the document is made again, how long it was then
+    // until the address had to be written.
+    await page.evaluate(() => {
+      let last = -1000;
+      let waits = false;
+      globalThis.before = [];
+      const write = history.replaceState.bind(history);
+      history.replaceState = (...given) => { last = performance.now(); waits = false; write(...given); };
+      const { changed } = globalThis.hsHost;
+      globalThis.hsHost.changed = (...given) => { waits = true; changed(...given); };
+      const program = globalThis.Module;
+      const make = program._dk_page_json;
+      program._dk_page_json = () => {
+        globalThis.before.push(waits ? last + 300 - performance.now() : null);
+        return make();
+      };
+    });
+    const { rect: [x, y, w, h] } = await item(page, 'field:view.standoff_mm');
+    await page.mouse.move(x + w * 0.3, y + h / 2);
+    await page.mouse.down();
+    for (let i = 1; i <= 60; ++i) {
+      await page.mouse.move(x + w * (0.3 + 0.4 * i / 60), y + h / 2);
+      await page.waitForTimeout(25);
+    }
+    await page.mouse.up();
+    await settle(page);
+    const before = await page.evaluate(() => globalThis.before);
+    assert.ok(before.length >= 3, `the document was made ${before.length} times`);
+    assert.deepEqual(before.filter((ms) => ms !== null && ms > 5 && ms < 140), []);
+  });
+});
+
 test('the copied link opens in a fresh browser with the same report', async () => {
   await withPage({ extra: { permissions: ['clipboard-read', 'clipboard-write'] } }, async (page) => {
     await settle(page);
