@@ -200,11 +200,18 @@ void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, In
     if (tool(ui, farther, "action:scene.farther", "Farther away", Tool::Farther, true)) {
       camera_.zoom(1 / kKeyZoom);
     }
-    // In a corner of its own with its words, or as large as a finger beside what is there.
-    const bool roomy = low && rect.w >= 250 && (beside || !look_.can_lean);
-    const Rect zones = roomy  ? Rect{rect.right() - 112 - kUnit, rect.y + kUnit, 112, kTarget}
-                       : !low ? Rect{closer.x - kTarget, rect.y, kTarget, kTarget}
-                              : Rect{lean.x - kTarget - kUnit, lean.y, kTarget, kTarget};
+    // In the lowest row, with its words where they fit: in a corner above it would lie on a head.
+    constexpr float kZones = 112;
+    const Rect& next = look_.can_lean ? lean : place;
+    const float room = next.x - farther.right() - 2 * kUnit;
+    const bool in_row = low && (beside || !look_.can_lean);
+    const float zones_wide = room >= kZones ? kZones : kTarget;
+    const Rect zones = !low ? Rect{closer.x - kTarget, rect.y, kTarget, kTarget}
+                       : in_row && room >= zones_wide
+                           ? Rect{next.x - kUnit - zones_wide, place.y, zones_wide, kTarget}
+                       : in_row && rect.w >= 250
+                           ? Rect{rect.right() - kZones - kUnit, rect.y + kUnit, kZones, kTarget}
+                           : Rect{lean.x - kTarget - kUnit, lean.y, kTarget, kTarget};
     zone_button(ui, zones, input, intents);
   }
   if (!look_.sees_oven) return;
