@@ -22,6 +22,7 @@ import './cases/files.mjs';
 import './cases/square.mjs';
 import './cases/family.mjs';
 import './cases/compare.mjs';
+import './cases/tilt.mjs';
 import './cases/start.mjs';
 import './cases/offline.mjs';
 import './cases/gallery.mjs';

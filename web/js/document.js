@@ -16,6 +16,7 @@ import { makeStart } from './start.js';
 import { makeStations, nameOf } from './stations.js';
 import { makeSurvey } from './survey.js';
 import { makeTell } from './tell.js';
+import { makeTilt } from './tilt.js';
 
 const find = (id) => document.getElementById(id);
 
@@ -164,6 +165,10 @@ export function makeDocument(program, host) {
       update();
     },
     reveal: (path) => forms.reveal(path),
+    measureEye(index) {
+      host.openSheet('oven');
+      tilt.measureEye(index);
+    },
     openPeople: () => host.openSheet('people'),
     kept: keep.list,
     send(how) {
@@ -184,6 +189,7 @@ export function makeDocument(program, host) {
   workOffline(shelfPlace, { tell, leave: keep.flush });
 
   const start = makeStart(engine, { open: (body) => openOther(body) });
+  const tilt = makeTilt(engine, { names: cooks, put: actions.set });
   const drawings = makeDrawings(engine);
 
   const openRule = (rule) => {
@@ -226,6 +232,7 @@ export function makeDocument(program, host) {
     drawings.update(page);
     family.update(page);
     start.update(byPath.get('title').values[0] === example.title, byPath.get('oven.kind'), page.units);
+    tilt.update();
     keep.changed();
     forms.update(table, person, forgetNext);
     survey.update(byPath, report, page);

@@ -39,12 +39,13 @@ function makeJoin(engine, host) {
   const result = el('div', { class: 'card', tabindex: '-1', hidden: true }, mark, line, heights,
     el('div', { class: 'row' },
       el('button', { type: 'button', class: 'main', text: 'Send it back', click: async () => setText(said, await host.send({ invite: false })) }),
-      el('button', { type: 'button', class: 'plain', text: 'Change my numbers', click: () => host.reveal(`cooks.${place()}.stature_mm`) })), said,
+      el('button', { type: 'button', class: 'plain', text: 'Change my numbers', click: () => host.reveal(`cooks.${place()}.stature_mm`) }),
+      el('button', { type: 'button', class: 'plain', text: 'Measure me with a phone', click: () => host.measureEye(place()) })), said,
     el('p', { class: 'soft', text: 'What you typed is on this device only. The link that you send holds it; who opens it decides whether to take it in.' }));
 
   const form = el('form', { class: 'fields', novalidate: true, submit: add }, boxes.name.root, boxes.stature_mm.root,
     el('details', {}, el('summary', { text: 'Measured, or no idea how tall' }),
-      el('p', { class: 'soft', text: 'A measured height beats an estimate. With an eye height the body height may stay empty.' }),
+      el('p', { class: 'soft', text: 'A measured height beats an estimate. With an eye height the body height may stay empty. No idea at all? Say it roughly now; a phone helps afterwards.' }),
       boxes.eye_height_mm.root, boxes.elbow_height_mm.root),
     refused, el('button', { type: 'submit', class: 'main', text: 'Add me and show how it suits me' }));
   const root = el('details', { id: 'join' }, el('summary', { text: 'Add me to this station' }), form, result);
@@ -210,9 +211,10 @@ function makeReply(engine, host) {
   };
 }
 
-// `host`: change(body) runs a change and returns its problems; names() of the cooks; look(index) shows one; reveal(path);
-// send({ invite }) hands the link on and says how that went; kept() the stations of this device;
-// openMerged(record, link) opens one and changes it to what the link says; tell(text, { label, action }); openPeople().
+// `host`: change(body) runs a change and returns its problems; names() of the cooks; look(index)
+// shows one, measureEye(index) measures one; reveal(path); kept() the stations of this device;
+// send({ invite }) hands the link on and says how that went; openMerged(record, link) opens a station
+// and changes it to what the link says; tell(text, { label, action }); openPeople().
 export function makeFamily(engine, host) {
   const join = makeJoin(engine, host);
   const reply = makeReply(engine, host);

@@ -2,6 +2,7 @@
 // measure the answer, its choices, range and value all come from the table.
 
 import { el, setHidden, setText } from './dom.js';
+import { howTo } from './howto.js';
 
 let made = 0;
 
@@ -156,7 +157,7 @@ export function makeField(field, index, actions) {
   const clearButton = !chosen && field.absent === 'unknown' && field.kind !== 'flag'
     && el('button', { type: 'button', class: 'clear', text: '\u00D7', 'aria-label': `Not known: ${name}`, click: clear });
   const unit = stepper && el('span', { class: 'unit', id: `${id}-unit` });
-  const help = field.measure && el('p', { class: 'help', id: `${id}-help`, hidden: true, text: field.measure });
+  const help = field.measure && el('div', { class: 'help', id: `${id}-help`, hidden: true }, el('p', { text: field.measure }), howTo(field.path));
   const ask = help && el('button', {
     type: 'button', class: 'ask', text: '?', 'aria-expanded': 'false', 'aria-controls': help.id,
     'aria-label': `${stepper ? 'How to measure' : 'What this means'}: ${name}`,

@@ -326,6 +326,22 @@ test('who knows only their eye height adds themselves by that', async () => {
   await home.close();
 });
 
+test('who has no idea how tall they are says it roughly and lets a phone help', async () => {
+  const home = await phoneOf('en-GB');
+  const asked = await household(home);
+  const context = await phoneOf('en-GB');
+  await withPage({ context, fragment: asked, before: sharing }, async (page) => {
+    await page.getByRole('button', { name: 'Add me' }).tap();
+    await addMe(page, { name: 'Mia', height: '170' });
+    await page.getByRole('button', { name: 'Measure me with a phone' }).tap();
+    const eye = page.locator('.tilt[data-use="eye"]');
+    await eye.getByRole('button', { name: 'At the feet' }).waitFor();
+    assert.equal(await eye.locator('select').evaluate((select) => select.selectedOptions[0].text), 'Mia');
+  });
+  await context.close();
+  await home.close();
+});
+
 test('adding oneself fits and can be tapped on every screen', async () => {
   const home = await phoneOf('en-GB');
   const asked = await household(home);
