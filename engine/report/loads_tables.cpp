@@ -16,13 +16,17 @@ std::string signed_share(double factor, double wanted) {
   const double margin = factor / wanted - 1;
   constexpr double kMost = 10;
   if (margin >= kMost) return "plenty";
-  return (margin < 0 ? "\u2212" : "+") + percent(std::abs(margin));
+  constexpr double kHundred = 100;
+  return (margin < 0 ? "\u2212" : "+") + fixed(std::abs(margin) * kHundred, 0) + " %";
 }
 
 // Small movements are told finer than a rule is read.
 std::string small_length(double mm, Units units) {
   if (units == Units::Millimetre) return fixed(mm, mm < 1 ? 2 : 1) + " mm";
-  return fixed(mm / 25.4, 3) + " in";
+  constexpr double kInch_mm = 25.4, kLeast_in = 0.001;
+  const double in = mm / kInch_mm;
+  if (in > 0 && in < kLeast_in) return "below 0.001 in";
+  return fixed(in, 3) + " in";
 }
 
 std::string speed(double m_s, Units units) {

@@ -31,8 +31,12 @@ inline const char* broken_by_config(const config::Config& config) {
   if (!config::validate(config).empty()) return "read, but not valid";
   const auto json = test::read_config(config::config_json(config));
   if (!json || !(*json == config)) return "JSON does not come back";
-  const auto link = share::from_link(share::to_link(config));
-  if (!link || !(*link == config)) return "the link does not come back";
+  const std::string text = share::to_link(config);
+  const auto link = share::from_link(text);
+  // Longer than every program carries it is refused: such a station goes as a file.
+  if (link.has_value() != (text.size() <= share::kLongestLink))
+    return "the link does not come back";
+  if (link && !(*link == config)) return "the link is another station's";
   evaluate::check(config);
   return nullptr;
 }
