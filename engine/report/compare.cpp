@@ -181,7 +181,9 @@ Sheaf answers(Stations stations, Units units) {
     // The title is the column's head.
     if (field.group != config::Group::Station || field.path == "title") continue;
     sheaf.row(std::string(field.label), cells_of(stations, [&](const Compared& s) {
-                return field_text(field, *s.config, 0, units);
+                // A text that nobody has typed.
+                const std::string said = field_text(field, *s.config, 0, units);
+                return said.empty() ? std::string("not said") : said;
               }));
   }
   for (const std::string& name : cook_names(stations)) {
