@@ -10,6 +10,7 @@ import './cases/touch.mjs';
 import './cases/drawings.mjs';
 import './cases/plots.mjs';
 import './cases/report.mjs';
+import './cases/packet.mjs';
 import './cases/templates.mjs';
 import './cases/ground.mjs';
 import './cases/fallback.mjs';
