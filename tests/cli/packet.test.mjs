@@ -253,3 +253,82 @@ print(json.dumps(out))`;
     for (const cell of row) assert.doesNotMatch(cell, /^[=+\-@\t\r]/);
   }
 });
+
+const yard = join(root, 'presets', 'stations', 'open_courtyard.json');
+
+test('every part of the packet is there where the station has it, and named where it has not', () => {
+  const { place, names } = packet(yard);
+  const text = pdfText(join(place, 'packet.pdf'));
+  const report = JSON.parse(run(['evaluate', yard]).stdout);
+  for (const title of ['Parts and hardware', 'Cut plans', 'Metal order', 'Finish', 'Plan and build sheet', 'Cost and mass', 'Safety at the oven', 'Sources']) {
+    assert.ok(text.includes(title), title);
+  }
+  assert.ok(names.includes('cuts.csv') && names.includes('stock.csv'), names.join());
+  if (!report.survey) assert.match(text, /The ground and the base\.\s+Not in this packet:/);
+});
+
+test('the calendar file is the same each time and reads as one', () => {
+  const { place, names } = packet(yard);
+  assert.ok(names.includes('plan.ics'), 'the preset has a first day');
+  const ics = readFileSync(join(place, 'plan.ics'), 'utf8');
+  assert.match(ics, /^BEGIN:VCALENDAR\r\n/);
+  assert.match(ics, /END:VCALENDAR\r\n$/);
+});
+
+test('a cook an inch taller: what changed is told by sheet, from the values', () => {
+  const stature = JSON.parse(readFileSync(demo, 'utf8')).cooks[0].stature_mm;
+  const taller = join(folder, 'taller.json');
+  const config = JSON.parse(readFileSync(demo, 'utf8'));
+  config.cooks[0].stature_mm = stature + 25.4;
+  writeFileSync(taller, JSON.stringify(config));
+  const same = run(['diff', demo, demo]);
+  assert.equal(same.stdout, 'Nothing is different.\n', same.stderr);
+  const changed = run(['diff', demo, taller, '--units', 'mm']);
+  assert.equal(changed.status, 0, changed.stderr);
+  const lines = changed.stdout.trim().split('\n');
+  assert.match(lines[0], /^Given: .*1815.* mm, was 1790/);
+  // Each height that the two reports differ in is a line with both values.
+  const [before, after] = [demo, taller].map((file) => JSON.parse(run(['evaluate', file]).stdout));
+  let moved = 0;
+  for (const key of ['counter_height_mm', 'oven_base_height_mm']) {
+    const [then, now] = [before.used[key], after.used[key]];
+    if (then === now) continue;
+    ++moved;
+    assert.ok(lines.some((line) => line.startsWith('Cover') && line.includes(`${now} mm`) && line.includes(`${then} mm`)), `${key}: ${changed.stdout}`);
+  }
+  if (moved > 0) assert.ok(lines.some((line) => line.startsWith('Parts and hardware')), changed.stdout);
+  assert.equal(run(['diff', demo]).status, 2);
+});
+
+test('the stock list goes out and comes back the same; what is wrong is named by line and column', () => {
+  const out = run(['stock', yard]);
+  assert.equal(out.status, 0, out.stderr);
+  const list = join(folder, 'stock.csv');
+  writeFileSync(list, out.stdout);
+  const back = run(['stock', demo, list]);
+  assert.equal(back.status, 0, back.stderr);
+  assert.deepEqual(JSON.parse(back.stdout).stock, JSON.parse(run(['stock', yard, list]).stdout).stock);
+  assert.deepEqual(JSON.parse(run(['from-link', run(['link', yard]).stdout.trim()]).stdout).stock, JSON.parse(back.stdout).stock);
+  // As a spreadsheet program writes it where the comma is the decimal mark, and with words that
+  // would act there.
+  writeFileSync(list, 'name;kind;length_mm;price\n"\'=1+1";sheet;2440,5;39,9\n');
+  const other = JSON.parse(run(['stock', demo, list]).stdout).stock[0];
+  assert.equal(other.name, '=1+1');
+  assert.equal(other.length_mm, 2440.5);
+  assert.equal(other.price, 39.9);
+  for (const [text, said] of [
+    ['name,colour\nx,y\n', /line 1, column 2: .*name, kind/],
+    ['name,name\nx,y\n', /line 1, column 2: .*each column once/],
+    ['name,kind\nx,wood\n', /line 2, column 2: /],
+    ['name,length_mm\nx,99999999\n', /line 2, column 2: /],
+    ['name,price\na,1\nb,"2\n', /line 3, column 2: a quote that does not close/],
+    ['name\na,b\n', /line 2, column 2: a cell without a column/],
+    ['', /line 1, column 1: missing/],
+  ]) {
+    writeFileSync(list, text);
+    const refused = run(['stock', demo, list]);
+    assert.equal(refused.status, 2, text);
+    assert.equal(refused.stdout, '');
+    assert.match(refused.stderr, said);
+  }
+});
