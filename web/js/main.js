@@ -28,6 +28,16 @@ let frames = null;
 let units = preferredUnits();
 let ready = false;
 
+// The report as the command line gives it, once the later part is here. The packet in it takes a
+// while, so it is worked out when it is read, once for each state of the station.
+let known = null;
+function reported() {
+  if (!pages) return engine.report();
+  const revision = engine.revision();
+  if (known?.revision !== revision) known = { revision, report: engine.wholeReport() };
+  return known.report;
+}
+
 globalThis.hearthsight = {
   snapshot() {
     if (!engine) return { frame: 0, config: null, report: null, focus: '', items: [], lastError: '' };
@@ -36,7 +46,7 @@ globalThis.hearthsight = {
       ? engine.items().map((item) => ({ ...item, rect: [item.rect[0] + box.x, item.rect[1] + box.y, item.rect[2], item.rect[3]] }))
       : pages?.items() ?? [];
     return {
-      frame: engine.frameCount(), config: engine.config(), report: pages ? engine.wholeReport() : engine.report(),
+      frame: engine.frameCount(), config: engine.config(), get report() { return reported(); },
       focus: engine.focus(), items, lastError: engine.lastError(),
     };
   },
