@@ -152,7 +152,8 @@ bool holds(const config::Config& config, const CutGroup& group, const CutStock& 
          (stock.turn && item.width_mm <= length_mm && item.length_mm <= width_mm);
 }
 
-Cutting cutting_of(const config::Config& config, const parts::List& list, std::int64_t steps) {
+Cutting cutting_of(const config::Config& config, const parts::List& list, bool scribed,
+                   std::int64_t steps) {
   Cutting out;
   out.kerf_mm = config.shop.kerf_mm;
   out.sheet_trim_mm = config.shop.sheet_trim_mm;
@@ -192,7 +193,10 @@ Cutting cutting_of(const config::Config& config, const parts::List& list, std::i
       item.copy = copy;
       item.length_mm = part.rough_length_mm.value_or(part.length_mm);
       item.width_mm = part.rough_width_mm.value_or(part.width_mm);
-      if (!sheets && item.width_mm > part.width_mm + kFit_mm) item.rip_mm = part.width_mm;
+      const bool to_ground = scribed && part.material == Material::BaseBoard;
+      if (!sheets && !to_ground && item.width_mm > part.width_mm + kFit_mm) {
+        item.rip_mm = part.width_mm;
+      }
       group.items.push_back(item);
       part_of[at].push_back(&part);
     }

@@ -105,6 +105,8 @@ inline constexpr double kKeptLength_mm = 300, kKeptWidth_mm = 100;
 // cheapest stock that holds the parts; the usual sizes of the trade where the list has none for a
 // material. The same parts and stock give the same plan on every machine; the search of each group
 // is bounded by `steps`.
-Cutting cutting_of(const config::Config& config, const parts::List& parts, std::int64_t steps);
+// `scribed`: the base's boards are cut to ground that was read, so they keep their full width.
+Cutting cutting_of(const config::Config& config, const parts::List& parts, bool scribed,
+                   std::int64_t steps);
 
 }  // namespace hs::evaluate

@@ -9,6 +9,7 @@
 #include "engine/config/validate.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
+#include "engine/evaluate/survey_result.h"
 
 namespace hs::evaluate {
 namespace {
@@ -113,7 +114,7 @@ void add_money_findings(Findings& out, const Costing& costing) {
 std::shared_ptr<Packet> packet_of(const config::Config& config, const Evaluation& e,
                                   std::int64_t steps) {
   auto packet = std::make_shared<Packet>();
-  packet->cutting = cutting_of(config, e.build->parts, steps);
+  packet->cutting = cutting_of(config, e.build->parts, e.survey && e.survey->base, steps);
   packet->metal = metal_orders(config, e.build->frame, e.build->parts);
   packet->wiring = wiring_of(config, e, e.build->frame);
   packet->painting = painting_of(config, e.build->parts);

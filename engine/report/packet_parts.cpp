@@ -5,6 +5,7 @@
 #include "engine/base/number_text.h"
 #include "engine/base/version.h"
 #include "engine/evaluate/build.h"
+#include "engine/evaluate/survey_result.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/cited.h"
 #include "engine/report/parts_words.h"
@@ -196,6 +197,11 @@ PacketPart parts_part(const PacketView& view) {
   part.blocks.push_back(
       words("One list: the numbers on the drawings are these. Length runs with the grain. Measure "
             "the sheets before the first cut: they are rarely as thick as they are called."));
+  if (view.evaluation.survey && view.evaluation.survey->base) {
+    part.blocks.push_back(
+        words("The boards round the base are cut to the ground: rip and scribe them by the base's "
+              "profiles. Their width here is what they would be on level ground."));
+  }
   part.blocks.push_back(rows(parts_table(view, *build)));
   part.blocks.push_back(rows(hardware_table(*build)));
   part.blocks.push_back(heading("Every part, front face up"));

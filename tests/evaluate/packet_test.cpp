@@ -421,6 +421,23 @@ TEST_CASE("a part that no sheet holds is said, and not cut from two", "[packet]"
   CHECK(find(e, "cuts.too_large")->verdict == Verdict::Fail);
 }
 
+TEST_CASE("boards that are cut to the ground keep their width in the shop", "[packet]") {
+  const auto ripped = [](const config::Config& config) {
+    int count = 0;
+    const evaluate::Evaluation e = evaluate::evaluate_packet(config);
+    for (const evaluate::CutGroup& group : e.packet->cutting.groups) {
+      if (group.material != frame::Material::BaseBoard) continue;
+      REQUIRE_FALSE(group.items.empty());
+      for (const evaluate::CutItem& item : group.items) count += item.rip_mm ? 1 : 0;
+    }
+    return count;
+  };
+  config::Config config = test::preset("stations/garden_shelter");
+  CHECK(ripped(config) == 0);
+  config.survey.points.clear();
+  CHECK(ripped(config) > 0);
+}
+
 TEST_CASE("a date that is none is refused in words", "[packet][config]") {
   config::Config c;
   CHECK(check(c).empty());
