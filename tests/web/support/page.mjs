@@ -79,7 +79,8 @@ export function without(config, field) {
 }
 
 export async function item(page, id) {
-  const { items } = await snapshot(page);
+  // Not the whole of it: the report takes a while.
+  const items = await page.evaluate(() => globalThis.hearthsight.snapshot().items);
   const found = items.find((one) => one.id === id);
   assert.ok(found, `${id} is not on the screen; there are ${items.map((one) => one.id).join(' ')}`);
   return found;
