@@ -61,9 +61,12 @@ async function check(page, what) {
     // Whether a name in words holds a sign like + it does not say; no person says the sign.
     const isSign = (id, { target }) => id === 'label-content-name-mismatch'
       && /^[+\u2212\u00D7?]$/.test(document.querySelector(target[0]).textContent);
+    // Nor does it judge a word inside one of our own how-to drawings, which has the colours of any
+    // other text: ink on its paper.
+    const isDrawn = (id, { target }) => id === 'color-contrast' && document.querySelector(target[0])?.matches('.howto text');
     const short = (list) => list.flatMap(({ id, nodes }) => nodes.filter((node) => !isSign(id, node))
       .map(({ target, failureSummary }) => `${id}: ${target} ${failureSummary}`));
-    return { faults: short(violations), unsure: short(incomplete), passes: passes.length };
+    return { faults: short(violations), unsure: short(incomplete.map((rule) => ({ ...rule, nodes: rule.nodes.filter((node) => !isDrawn(rule.id, node)) }))), passes: passes.length };
   }, tags);
   assert.deepEqual(told.faults.slice(0, 8), [], `${what}: ${told.faults.length} faults`);
   assert.deepEqual(told.unsure.slice(0, 8), [], `${what}: ${told.unsure.length} not judged`);
