@@ -267,9 +267,10 @@ TEST_CASE("one inch of eye moves what it should, and only that", "[packet]") {
       }
     }
     for (const auto& [kind, was] : sizes[0]) {
+      const auto& name = kind;  // not every compiler lets a lambda take a part of a pair
       const bool same = sizes[1][kind] == was;
       const bool told = std::any_of(by_hand.begin(), by_hand.end(), [&](const Change& change) {
-        return change.of == ChangeOf::Part && change.what == kind &&
+        return change.of == ChangeOf::Part && change.what == name &&
                (change.measure == "length" || change.measure == "width" ||
                 change.measure == "quantity");
       });

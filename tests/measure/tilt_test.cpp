@@ -1,6 +1,7 @@
 #include "engine/measure/tilt.h"
 
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <vector>
 
@@ -85,7 +86,9 @@ TEST_CASE("too few readings, no gravity or a moving hand give no angle", "[measu
   CHECK(measure::hold(std::vector<Gravity>(measure::kFewest, {0, 0, 9.81})).has_value());
   CHECK_FALSE(measure::hold(std::vector<Gravity>(50, {0, 0, 0})).has_value());
   CHECK_FALSE(measure::hold(std::vector<Gravity>(50, {0, std::nan(""), 9.81})).has_value());
-  CHECK_FALSE(measure::hold(std::vector<Gravity>(50, {0, INFINITY, 9.81})).has_value());
+  CHECK_FALSE(
+      measure::hold(std::vector<Gravity>(50, {0, std::numeric_limits<double>::infinity(), 9.81}))
+          .has_value());
   // The means of the first and last of eight parts are 7/8 of the drift apart.
   CHECK(measure::hold(stream({.drift_deg = 2.2})).has_value());
   CHECK_FALSE(measure::hold(stream({.drift_deg = 2.4})).has_value());
