@@ -119,10 +119,12 @@ const without = () => {
 };
 test('without WebGL the drawings stand open under the heights', async () => {
   await withPage({ device: devices.phone, before: without, allowed: [/webgl/i, /context/i] }, async (page) => {
-    await page.waitForFunction((count) => {
+    await page.waitForFunction((wanted) => {
       const images = [...document.querySelectorAll('#panel-text #drawings img')];
-      return images.length === count && images.every((image) => image.complete && image.naturalWidth > 0);
-    }, names.length);
+      const there = [...document.querySelectorAll('#drawings > [data-name]')].map(({ dataset }) => dataset.name);
+      return wanted.every((name) => there.includes(name)) && images.length === there.length
+        && images.every((image) => image.complete && image.naturalWidth > 0);
+    }, [...names, 'frame_front', 'frame_pulled_apart']);
     assert.ok(await page.locator('#drawings-part').isVisible());
     assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
     await keepPicture(page, 'drawings-no-webgl');

@@ -1,4 +1,4 @@
-// The packet and the strips as the page makes them: the command's own files, byte for byte.
+// The packet as the page makes it: the command's own files, byte for byte.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -42,8 +42,6 @@ for (const device of [devices.desktop, devices.phone ?? devices.desktop]) {
           const file = await saved(page, () => page.getByRole('button', { name: `Save ${name.replace('/', '-')}`, exact: true }).click());
           assert.ok(file.bytes.equals(readFileSync(path.join(folder, name))), `${name} differs`);
         }
-        const strips = await saved(page, () => page.locator('#save-strips').click());
-        assert.equal(strips.bytes.toString(), execFileSync(program, ['template', station, '--paper', 'a4'], { encoding: 'utf8' }));
         await keepPicture(page, `packet-${device === devices.desktop ? 'wide' : 'narrow'}`);
       });
     } finally {
@@ -51,11 +49,3 @@ for (const device of [devices.desktop, devices.phone ?? devices.desktop]) {
     }
   });
 }
-
-test('a station without readings of the ground has no strips, and says why', async () => {
-  await withPage({ device: devices.desktop }, async (page) => {
-    await openSheet(page, 'share');
-    await page.locator('#save-strips').click();
-    await page.waitForFunction(() => document.getElementById('paper-state').textContent.includes('no strips'));
-  });
-});

@@ -95,7 +95,8 @@ test('the saved report stands alone, and two parsers read it alike', async () =>
     assert.equal(new Set(ids).size, ids.length);
     assert.equal(await alone.locator('main > section').last().getAttribute('id'), 'sources');
     await keepPicture(alone, 'report-phone');
-    for (const format of ['A4', 'Letter']) assert.ok(pagesOf(await alone.pdf({ format })) < 40);
+    // Some 36 for heights and surroundings, and what is built with its loads; a sheet a line would be far more.
+    for (const format of ['A4', 'Letter']) assert.ok(pagesOf(await alone.pdf({ format })) < 60);
     await alone.close();
   });
 });
