@@ -29,6 +29,8 @@ for (const device of [devices.desktop, devices.phone ?? devices.desktop]) {
     try {
       await withPage({ device }, async (page) => {
         await open(page);
+        // A phone shows the station that was opened.
+        if (!await page.locator('#packet-paper').isVisible()) await openSheet(page, 'share');
         await page.locator('#packet-paper').selectOption('a4');
         const pdf = await saved(page, () => page.locator('#make-packet').click());
         assert.equal(pdf.name, 'packet.pdf');
