@@ -207,11 +207,14 @@ void add_readings(Findings& out, const SurveyResult& s) {
   constexpr std::string_view kRule = "survey.readings";
   std::string_view where;
   double widest = 0;
-  bool any = false;
+  bool any = false, all = true;
   for (std::size_t i = 0; i < s.panels.size(); ++i) {
     const survey::Ground& ground = s.grounds[i];
     if (!ground.known()) {
-      if (s.seen[i]) out.add({kRule, Verdict::Unknown, {}, {}, kGap_mm, {}, s.panels[i].name});
+      if (s.seen[i]) {
+        out.add({kRule, Verdict::Unknown, {}, {}, kGap_mm, {}, s.panels[i].name});
+        all = false;
+      }
       continue;
     }
     if (!s.seen[i]) continue;
@@ -220,7 +223,10 @@ void add_readings(Findings& out, const SurveyResult& s) {
     widest = ground.widest_gap_mm;
     where = s.panels[i].name;
   }
-  if (any) out.at_most(kRule, widest, kGap_mm, Verdict::Warn, {}, where);
+  // Good is only said of the whole base.
+  if (any && (all || widest > kGap_mm)) {
+    out.at_most(kRule, widest, kGap_mm, Verdict::Warn, {}, where);
+  }
   if (s.levels.missing > 0) out.add({kRule, Verdict::Unknown, {}, {}, {}, {}, {}});
 }
 
@@ -249,10 +255,18 @@ void add_closing(Findings& out, const SurveyResult& s) {
 }
 
 void add_points(Findings& out, const SurveyResult& s) {
+  // Any three points lie in one plane: a fourth is the first that can stand out, a fifth says
+  // which.
+  constexpr std::ptrdiff_t kFewestToTell = 5;
+  const auto read =
+      std::count_if(s.levels.points.begin(), s.levels.points.end(),
+                    [](const survey::Point& point) { return point.height_mm.has_value(); });
   if (s.worst) {
     const survey::Point& point = s.levels.points[*s.worst];
     const double off = std::max(std::abs(point.off_mm), point.spread_mm);
     out.add({"survey.doubtful", Verdict::Warn, {}, off, {}, {}, {}});
+  } else if (read < kFewestToTell) {
+    out.add({"survey.doubtful", Verdict::Unknown, {}, {}, {}, {}, {}});
   } else {
     out.add({"survey.doubtful", Verdict::Ok, {}, s.worst_off_mm, {}, {}, {}});
   }

@@ -36,7 +36,7 @@ Result<std::string> packet_address(std::string_view text) {
 Document packet_document(const config::Config& config, const evaluate::Evaluation& evaluation,
                          const PacketChoice& choice) {
   const PacketView view{config, evaluation, choice};
-  Document document{config.title, {}, choice.paper, choice.units, {}};
+  Document document{packet_title(config), {}, choice.paper, choice.units, {}};
   document.parts.push_back(cover_part(view).part);
   std::vector<DocBlock> missing;
   std::array all{mind_part(view),  drawings_part(view), parts_part(view),  cuts_part(view),

@@ -113,10 +113,17 @@ DocBlock caution(std::string_view id) {
   return block(Kind::Caution, {});
 }
 
+std::string packet_title(const config::Config& config) {
+  return config.title.empty() ? "An outdoor pizza-oven station" : config.title;
+}
+
 PacketPart cover_part(const PacketView& view) {
   const config::Config& config = view.config;
-  DocPart part{"cover", config.title};
+  DocPart part{"cover", packet_title(config)};
   auto& all = part.blocks;
+  std::string names;
+  for (const config::Cook& cook : config.cooks) names += (names.empty() ? "" : ", ") + cook.name;
+  all.push_back(words("Counters and cabinets around an outdoor pizza oven, for " + names + "."));
   all.push_back(note("Worked out by Hearthsight " + std::string(version()) +
                      "; fingerprint of what was given: " + config_fingerprint(config) + "."));
   const Summary s = summary(config, view.evaluation, view.choice.units);

@@ -36,6 +36,9 @@ struct PacketPart {
   DocPart part;
   std::string why;
 };
+// The station's own, or what it is.
+std::string packet_title(const config::Config& config);
+
 PacketPart cover_part(const PacketView& view);
 PacketPart mind_part(const PacketView& view);
 PacketPart drawings_part(const PacketView& view);

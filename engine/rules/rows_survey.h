@@ -65,7 +65,7 @@ inline constexpr RuleRow kSurveyRows[] = {
      .warn = "Point {point} stands out by {measured}: a slip, or a stone that is really there. "
              "Read it again before cutting.",
      .fail = "",
-     .unknown = "",
+     .unknown = "Too few points are read to tell a slip from the ground: read five or more.",
      .inputs = "survey.doubtful"},
     {.id = "survey.accuracy",
      .title = "What a reading is worth",
