@@ -8,7 +8,9 @@ for (const [name, device] of Object.entries({ phone: devices.phone, desktop: dev
     await withPage({ device }, async (page) => {
       await settle(page);
       const { report } = await snapshot(page);
-      const rules = new Set(report.findings.map(({ rule }) => rule));
+      // What concerns the shop stands in the packet, with its sources.
+      const findings = report.findings.filter(({ rule }) => !/^(cuts|metal|power|finish|plan|money)\./.test(rule));
+      const rules = new Set(findings.map(({ rule }) => rule));
       assert.ok(rules.size > 20, 'the example has hardly any findings');
       const opened = new Set();
       let told = 0;
@@ -48,7 +50,7 @@ for (const [name, device] of Object.entries({ phone: devices.phone, desktop: dev
           assert.match(text, /^Source: \S.*\S/, `${rule}: "${text}"`);
         }
       }
-      assert.ok(told >= report.findings.length, `${told} of ${report.findings.length} findings have a button`);
+      assert.ok(told >= findings.length, `${told} of ${findings.length} findings have a button`);
       assert.deepEqual([...opened].sort(), [...rules].sort());
     });
   });
