@@ -178,7 +178,7 @@ TEST_CASE("anchors count in a slab, not in loose pavers; a wall's tie to the fro
   CHECK(verdict("load.child") == Verdict::Warn);
   c.loads.held = config::Held::Wall;
   CHECK(verdict("load.child") == Verdict::Warn);
-  const Loads& loads = evaluate_all(c).build->loads;
+  const Loads loads = evaluate_all(c).build->loads;
   CHECK(loads.screws >= 2);
   CHECK(loads.washer_mm > 4.8);
 }
