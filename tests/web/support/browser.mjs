@@ -1,4 +1,4 @@
-// One headless Chromium for all tests of the page, and what each test asks of it.
+// One headless Chromium for each file of tests of the page, and what each test asks of it.
 import assert from 'node:assert/strict';
 import { accessSync, constants, mkdirSync } from 'node:fs';
 import path from 'node:path';

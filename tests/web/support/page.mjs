@@ -1,4 +1,4 @@
-// What the browser tests share: one server and one Chromium for all of them, and hands.
+// What the tests of one file share: one server and one Chromium, and hands.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';

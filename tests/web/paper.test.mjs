@@ -1,0 +1,17 @@
+// What the real page shows and hands over: pictures, drawings, reports, the packet, and the family's
+// answers. hand.test.mjs is the other half.
+import './cases/drawings.mjs';
+import './cases/plots.mjs';
+import './cases/report.mjs';
+import './cases/packet.mjs';
+import './cases/templates.mjs';
+import './cases/ground.mjs';
+import './cases/pictures.mjs';
+import './cases/scene.mjs';
+import './cases/lamp.mjs';
+import './cases/reasons.mjs';
+import './cases/family.mjs';
+import './cases/compare.mjs';
+import './cases/tilt.mjs';
+import './cases/start.mjs';
+import './cases/gallery.mjs';
