@@ -183,28 +183,29 @@ double mm_per(Mark mark) {
 struct Suffix {
   Quantity quantity;
   std::string_view text;
-  double scale, offset;  // value = number * scale + offset
+  ShownUnit unit;
 };
-constexpr double kKgPerPound = 0.45359237;  // exact: international pound, 1959
+constexpr ShownUnit own{};
+constexpr ShownUnit customary(Quantity quantity) { return shown_unit(quantity, Unit::Inch); }
 constexpr Suffix kSuffixes[] = {
-    {Quantity::Temperature, "c", 1, 0},
-    {Quantity::Temperature, "f", 5.0 / 9.0, -160.0 / 9.0},
-    {Quantity::Mass, "kg", 1, 0},
-    {Quantity::Mass, "lb", kKgPerPound, 0},
-    {Quantity::Mass, "lbs", kKgPerPound, 0},
-    {Quantity::Angle, "deg", 1, 0},
-    {Quantity::Angle, "degrees", 1, 0},
-    {Quantity::Years, "years", 1, 0},
-    {Quantity::Years, "year", 1, 0},
-    {Quantity::Speed, "m/s", 1, 0},
-    {Quantity::Speed, "mph", 0.44704, 0},
-    {Quantity::Speed, "km/h", 1 / 3.6, 0},
-    {Quantity::Speed, "kn", 1852.0 / 3600, 0},
-    {Quantity::Power, "w", 1, 0},
-    {Quantity::Power, "watts", 1, 0},
-    {Quantity::Share, "%", 0.01, 0},
-    {Quantity::Flux, "lm", 1, 0},
-    {Quantity::Flux, "lumens", 1, 0},
+    {Quantity::Temperature, "c", own},
+    {Quantity::Temperature, "f", customary(Quantity::Temperature)},
+    {Quantity::Mass, "kg", own},
+    {Quantity::Mass, "lb", customary(Quantity::Mass)},
+    {Quantity::Mass, "lbs", customary(Quantity::Mass)},
+    {Quantity::Angle, "deg", own},
+    {Quantity::Angle, "degrees", own},
+    {Quantity::Years, "years", own},
+    {Quantity::Years, "year", own},
+    {Quantity::Speed, "m/s", own},
+    {Quantity::Speed, "mph", customary(Quantity::Speed)},
+    {Quantity::Speed, "km/h", {{}, 1 / 3.6}},
+    {Quantity::Speed, "kn", {{}, 1852.0 / 3600}},
+    {Quantity::Power, "w", own},
+    {Quantity::Power, "watts", own},
+    {Quantity::Share, "%", {{}, 0.01}},
+    {Quantity::Flux, "lm", own},
+    {Quantity::Flux, "lumens", own},
 };
 
 }  // namespace
@@ -278,10 +279,10 @@ std::optional<double> parse_number(Quantity quantity, std::string_view text, Uni
   const auto number = reader.number();
   if (!number || number->fraction || number->maybe_thousands) return std::nullopt;
   reader.skip_spaces();
-  if (reader.at_end()) return sign * number->value;
+  if (reader.at_end()) return shown_unit(quantity, bare).to_own(sign * number->value);
   for (const Suffix& suffix : kSuffixes) {
     if (suffix.quantity == quantity && suffix.text == reader.rest()) {
-      return sign * number->value * suffix.scale + suffix.offset;
+      return suffix.unit.to_own(sign * number->value);
     }
   }
   return std::nullopt;

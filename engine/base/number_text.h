@@ -15,8 +15,36 @@
 
 namespace hs {
 
-// The unit a person reads and types lengths in. Files and links are always in mm.
+// The units a person reads and types in: millimetres with degrees Celsius, kg and m/s, or inches
+// with degrees Fahrenheit, lb and mph. Files and links are always in the project's own
+// (quantity.h).
 enum class Unit : std::uint8_t { Mm, Inch };
+
+// What a quantity is shown and typed in beside lengths in `unit`: the project's own value is
+// shown * scale + offset. Pound: exact, international pound of 1959. Mile an hour: exact, by the
+// international foot.
+struct ShownUnit {
+  std::string_view name;
+  double scale = 1, offset = 0;
+
+  constexpr double to_own(double shown) const { return shown * scale + offset; }
+  constexpr double from_own(double own) const { return (own - offset) / scale; }
+};
+constexpr ShownUnit shown_unit(Quantity quantity, Unit unit) {
+  const bool inch = unit == Unit::Inch;
+  switch (quantity) {
+    case Quantity::Length:
+      return inch ? ShownUnit{"in", 25.4} : ShownUnit{"mm"};
+    case Quantity::Temperature:
+      return inch ? ShownUnit{"\u00B0F", 5.0 / 9.0, -160.0 / 9.0} : ShownUnit{"\u00B0C"};
+    case Quantity::Mass:
+      return inch ? ShownUnit{"lb", 0.45359237} : ShownUnit{"kg"};
+    case Quantity::Speed:
+      return inch ? ShownUnit{"mph", 0.44704} : ShownUnit{"m/s"};
+    default:
+      return {unit_name(quantity)};
+  }
+}
 
 // How a binary fraction is written: "5 3/8", or with the fraction's own characters, where
 // sixteenths are superscript, U+2044, subscript.
@@ -52,8 +80,9 @@ std::optional<double> parse_decimal(std::string_view text);
 // length (junk, two signs, two units, exponents, thousands marks, inches >= 12 after feet).
 std::optional<double> parse_length_mm(std::string_view text, Unit bare);
 
-// A number of any other quantity, in its own unit; takes "450 C", "842 F", "35 kg", "77 lb",
-// "12 years", "8 deg", "40 %" as well as the bare number. Lengths go to parse_length_mm.
+// A number of any other quantity, in the project's own unit; takes "450 C", "842 F", "35 kg",
+// "77 lb", "12 years", "8 deg", "40 %", and a bare number in the unit shown beside `bare`. Lengths
+// go to parse_length_mm.
 std::optional<double> parse_number(Quantity quantity, std::string_view text, Unit bare);
 
 }  // namespace hs

@@ -9,12 +9,12 @@ namespace hs::config {
 namespace {
 
 // As a sentence says it; unit_name() is the one that tables show.
-std::string spoken_unit(Quantity quantity) {
+std::string spoken_unit(Quantity quantity, Unit unit) {
   switch (quantity) {
     case Quantity::Angle:
       return " degrees";
     case Quantity::Temperature:
-      return " degrees Celsius";
+      return unit == Unit::Inch ? " degrees Fahrenheit" : " degrees Celsius";
     case Quantity::Flux:
       return " lumens";
     case Quantity::Power:
@@ -23,7 +23,7 @@ std::string spoken_unit(Quantity quantity) {
     case Quantity::Mass:
     case Quantity::Years:
     case Quantity::Speed:
-      return " " + std::string(unit_name(quantity));
+      return " " + std::string(shown_unit(quantity, unit).name);
     case Quantity::Share:
     case Quantity::Weight:
     case Quantity::Money:
@@ -34,6 +34,18 @@ std::string spoken_unit(Quantity quantity) {
       return "";
   }
   return "";
+}
+
+// Both ends are rounded into the range, so that each may be typed as it is shown.
+std::string range_text(const Field& field, Unit unit) {
+  const ShownUnit shown = shown_unit(field.quantity, unit);
+  double low = field.min;
+  double high = field.max;
+  if (shown.scale != 1) {
+    low = std::ceil(shown.from_own(low) * 10) / 10;
+    high = std::floor(shown.from_own(high) * 10) / 10;
+  }
+  return trimmed(low, 2) + " to " + trimmed(high, 2) + spoken_unit(field.quantity, unit);
 }
 
 std::string words(std::span<const std::string_view> choices) {
@@ -167,7 +179,7 @@ std::string allowed_text(const Field& field, Unit unit) {
     case Quantity::Power:
     case Quantity::Money:
     case Quantity::Count:
-      out = trimmed(field.min, 2) + " to " + trimmed(field.max, 2) + spoken_unit(field.quantity);
+      out = range_text(field, unit);
       break;
   }
   if (field.absent == Absent::Unknown) out += ", or leave it out";
@@ -186,7 +198,9 @@ std::string given_text(const Field& field, const Value& value, Unit unit) {
   // Beyond this a number is a slip, and its digits would fill the line.
   if (std::abs(*number) >= 1e9) return "a number beyond 999999999";
   if (field.quantity == Quantity::Length && unit == Unit::Inch) return inches_text(*number);
-  return trimmed(*number, 2) + spoken_unit(field.quantity);
+  const ShownUnit shown = shown_unit(field.quantity, unit);
+  return trimmed(shown.from_own(*number), shown.scale != 1 ? 1 : 2) +
+         spoken_unit(field.quantity, unit);
 }
 
 std::optional<Problem> check_value(const Field& field, const std::string& path, const Value& value,

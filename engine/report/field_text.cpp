@@ -7,20 +7,22 @@ namespace hs::report {
 namespace {
 
 std::string number_words(Quantity quantity, double value, Units units) {
-  const bool inch = units == Units::Inch;
   switch (quantity) {
     case Quantity::Length:
       return plain_length(value, units, true);
     case Quantity::Angle:
       return trimmed(value, 1) + "\u00B0";
     case Quantity::Temperature:
-      return inch ? fixed(value * 1.8 + 32, 0) + " \u00B0F" : trimmed(value, 1) + " \u00B0C";
-    case Quantity::Mass:
-      return inch ? fixed(value / 0.45359237, 0) + " lb" : trimmed(value, 1) + " kg";
+      return temperature(value, units, 1);
+    case Quantity::Mass: {
+      const ShownUnit unit = shown_unit(quantity, unit_of(units));
+      return trimmed(unit.from_own(value), units == Units::Inch ? 0 : 1) + " " +
+             std::string(unit.name);
+    }
     case Quantity::Years:
       return trimmed(value, 1) + (value == 1 ? " year" : " years");
     case Quantity::Speed:
-      return inch ? fixed(value / 0.44704, 0) + " mph" : trimmed(value, 1) + " m/s";
+      return speed(value, units);
     case Quantity::Share:
       return fixed(value * 100, 0) + " %";
     case Quantity::Weight:

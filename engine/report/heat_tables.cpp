@@ -10,11 +10,6 @@
 namespace hs::report {
 namespace {
 
-std::string temperature(const Page& page, double celsius) {
-  return page.units == Units::Inch ? fixed(celsius * 1.8 + 32, 0) + " \u00B0F"
-                                   : fixed(celsius, 0) + " \u00B0C";
-}
-
 std::string place(const Page& page, const Vec& at) {
   const bool right = at.x >= 0;
   return page.length(std::abs(at.x)) +
@@ -55,14 +50,14 @@ std::vector<Table> heat_tables(const Page& page) {
   for (const Row& row : kRows) {
     std::vector<std::string> cells{std::string(row.name)};
     for (const double contact_s : kContact_s) {
-      cells.push_back(temperature(page, heat::touch_limit_c(row.material, contact_s)));
+      cells.push_back(temperature(heat::touch_limit_c(row.material, contact_s), page.units));
     }
     touch.rows.push_back(std::move(cells));
   }
   Table wood{"Wood that stays warm",
              {"", "At most"},
              {{"Under, behind or beside the oven for years (Babrauskas and others 2007)",
-               temperature(page, heat::kWoodForLong_c)}}};
+               temperature(heat::kWoodForLong_c, page.units)}}};
   return {std::move(heat), std::move(touch), std::move(wood)};
 }
 

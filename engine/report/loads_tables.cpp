@@ -29,12 +29,6 @@ std::string small_length(double mm, Units units) {
   return fixed(in, 3) + " in";
 }
 
-std::string speed(double m_s, Units units) {
-  constexpr double kMph = 2.2369363;
-  const std::string metric = fixed(m_s, 0) + " m/s", mph = fixed(m_s * kMph, 0) + " mph";
-  return units == Units::Inch ? mph + " (" + metric + ")" : metric + " (" + mph + ")";
-}
-
 std::string pressure(double kpa, Units units) {
   constexpr double kPsf = 20.885434;
   const std::string metric = fixed(kpa, 1) + " kPa", psf = fixed(kpa * kPsf, 0) + " lb/ft\u00B2";

@@ -116,7 +116,7 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
   const evaluate::MetalOrder& order = view.evaluation.packet->metal.orders[index];
   const Units units = view.choice.units;
   const auto length = [&](double mm) { return metal_length(mm, units); };
-  const Unit unit = units == Units::Inch ? Unit::Inch : Unit::Mm;
+  const Unit unit = unit_of(units);
   part.blocks.push_back(heading(capitalised(order.name) + ", part " + std::to_string(order.part) +
                                 ": " + std::to_string(order.quantity) + " of it"));
   for (const sheet::Remark& remark : order.blank.refusals) {

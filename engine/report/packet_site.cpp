@@ -24,10 +24,6 @@ std::string from_rule(std::string_view id) {
   return source.empty() ? std::string() : " (" + source + ")";
 }
 
-std::string celsius(double c, Units units) {
-  return units == Units::Inch ? fixed(c * 1.8 + 32, 0) + " \u00B0F" : trimmed(c, 1) + " \u00B0C";
-}
-
 std::string hours(double h) { return trimmed(h, 1) + " h"; }
 
 std::string area(double m2, Units units) {
@@ -156,7 +152,7 @@ PacketPart wiring_part(const PacketView& view) {
   }
   part.blocks.push_back(rows(std::move(answers)));
   part.blocks.push_back(rows(cutout_table(view, wiring)));
-  const Unit unit = view.choice.units == Units::Inch ? Unit::Inch : Unit::Mm;
+  const Unit unit = unit_of(view.choice.units);
   for (const power::Remark& remark : wiring.cutting.remarks) {
     DocBlock b = words(power::words(remark, wiring.fittings, wiring.keepouts, unit));
     b.verdict = remark.verdict;
@@ -196,13 +192,13 @@ PacketPart finish_part(const PacketView& view) {
               trimmed(*painting.gap_left_mm, 2) + " mm stays" + from_rule("finish.gap") + "."));
   }
   if (painting.air_given) {
-    DocBlock b = words(
-        "Air " + celsius(painting.air.air_c, units) + ", " +
-            trimmed(painting.air.humidity_percent, 0) + " % humidity" +
-            (painting.day.dew_point_c ? ", dew point " + celsius(*painting.day.dew_point_c, units)
-                                      : std::string()) +
-            from_rule("finish.day") + ".",
-        "The day asked about.");
+    DocBlock b = words("Air " + temperature(painting.air.air_c, units, 1) + ", " +
+                           trimmed(painting.air.humidity_percent, 0) + " % humidity" +
+                           (painting.day.dew_point_c
+                                ? ", dew point " + temperature(*painting.day.dew_point_c, units, 1)
+                                : std::string()) +
+                           from_rule("finish.day") + ".",
+                       "The day asked about.");
     b.verdict = painting.day.verdict;
     part.blocks.push_back(std::move(b));
     for (const finish::GateCheck& check : painting.day.checks) {

@@ -87,13 +87,23 @@ std::string both(double metric, const char* unit, double pounds, Units units) {
 }  // namespace
 
 std::string mass(double kg, Units units) {
-  constexpr double kPound_kg = 0.45359237;
-  return both(kg, "kg", kg / kPound_kg, units);
+  return both(kg, "kg", shown_unit(Quantity::Mass, Unit::Inch).from_own(kg), units);
 }
 
 std::string force(double newtons, Units units) {
   constexpr double kPound_n = 4.4482216;
   return both(newtons, "N", newtons / kPound_n, units);
+}
+
+std::string temperature(double celsius, Units units, int metric_decimals) {
+  const ShownUnit unit = shown_unit(Quantity::Temperature, unit_of(units));
+  const int decimals = units == Units::Inch ? 0 : metric_decimals;
+  return trimmed(unit.from_own(celsius), decimals) + " " + std::string(unit.name);
+}
+
+std::string speed(double m_s, Units units) {
+  const ShownUnit unit = shown_unit(Quantity::Speed, unit_of(units));
+  return trimmed(unit.from_own(m_s), units == Units::Inch ? 0 : 1) + " " + std::string(unit.name);
 }
 
 std::string degrees(double deg) { return fixed(deg, 0) + "\u00B0"; }

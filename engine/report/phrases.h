@@ -51,6 +51,11 @@ std::string mass(double kg, Units units);
 // "222 N (50 lb)", "50 lb (222 N)".
 std::string force(double newtons, Units units);
 
+// "842 °F", "450 °C", to a whole degree; "19.5 °C" with one decimal, where metric readings have it.
+std::string temperature(double celsius, Units units, int metric_decimals = 0);
+// "22 mph", "9.8 m/s".
+std::string speed(double m_s, Units units);
+
 // "34°".
 std::string degrees(double deg);
 

@@ -189,9 +189,7 @@ void add_heat(Maker& m) {
   if (any) m.findings("heat.not_computed");
   using heat::Material;
   const auto bears = [&m](Material material, double contact_s) {
-    const double celsius = heat::touch_limit_c(material, contact_s);
-    return m.units == Units::Inch ? fixed(celsius * 1.8 + 32, 0) + " \u00B0F"
-                                  : fixed(celsius, 0) + " \u00B0C";
+    return temperature(heat::touch_limit_c(material, contact_s), m.units);
   };
   m.line({{},
           "Touch",

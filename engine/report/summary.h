@@ -6,12 +6,16 @@
 #include <vector>
 
 #include "engine/base/finding.h"
+#include "engine/base/number_text.h"
 #include "engine/config/config.h"
 #include "engine/evaluate/evaluate.h"
 
 namespace hs::report {
 
 enum class Units : std::uint8_t { Inch, Millimetre };
+
+// The same choice where single numbers are read and written.
+constexpr Unit unit_of(Units units) { return units == Units::Inch ? Unit::Inch : Unit::Mm; }
 
 // "42 1/2 in" (nearest 1/4 in) or "1080 mm" (nearest 5 mm): what a builder marks. Typographic
 // fractions when pretty.

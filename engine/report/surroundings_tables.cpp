@@ -14,11 +14,6 @@ std::string area(double cm2, Units units) {
                               : fixed(cm2, 0) + " cm\u00B2";
 }
 
-std::string speed(double m_s, Units units) {
-  constexpr double kMph_m_s = 0.44704;  // exact: international mile
-  return units == Units::Inch ? fixed(m_s / kMph_m_s, 0) + " mph" : trimmed(m_s, 1) + " m/s";
-}
-
 std::string rain(double mm_h, Units units) {
   return units == Units::Inch ? trimmed(mm_h / 25.4, 2) + " in an hour"
                               : trimmed(mm_h, 1) + " mm an hour";

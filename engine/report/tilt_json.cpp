@@ -128,8 +128,7 @@ Said eye(const config::Config& config, const evaluate::Evaluation& e, const Tilt
          Units units) {
   if (!t.distance_mm || *t.distance_mm < 1000 || *t.distance_mm > 8000) {
     return refused("Give the distance from the phone to the feet, " +
-                   length_range_text(1000, 8000, units == Units::Inch ? Unit::Inch : Unit::Mm) +
-                   ".");
+                   length_range_text(1000, 8000, unit_of(units)) + ".");
   }
   const auto feet = measure::hold(t.first), up = measure::hold(t.second);
   if (!feet || !up) return refused(kNotStill);

@@ -269,6 +269,35 @@ TEST_CASE("decimal numbers are read exactly to fifteen digits", "[base][number_t
   }
 }
 
+TEST_CASE("beside inches a bare number is in degrees Fahrenheit, pounds or miles an hour",
+          "[base][number_text]") {
+  // NIST SP 811 (2008), B.8: (F - 32) / 1.8, 0.45359237 kg to the pound, 0.44704 m/s to the mile an
+  // hour.
+  CHECK_THAT(*parse_number(Quantity::Temperature, "900", Unit::Inch),
+             WithinAbs((900 - 32) / 1.8, 1e-9));
+  CHECK_THAT(*parse_number(Quantity::Mass, "77", Unit::Inch), WithinAbs(77 * 0.45359237, 1e-9));
+  CHECK_THAT(*parse_number(Quantity::Speed, "20", Unit::Inch), WithinAbs(20 * 0.44704, 1e-9));
+  CHECK(parse_number(Quantity::Temperature, "450 C", Unit::Inch) == 450.0);
+  CHECK(parse_number(Quantity::Mass, "35 kg", Unit::Inch) == 35.0);
+  CHECK(parse_number(Quantity::Years, "12", Unit::Inch) == 12.0);
+  CHECK(parse_number(Quantity::Angle, "8", Unit::Inch) == 8.0);
+}
+
+TEST_CASE("what is shown to a tenth in either unit is read back as what was kept",
+          "[base][number_text]") {
+  for (const Quantity quantity : {Quantity::Temperature, Quantity::Mass, Quantity::Speed}) {
+    for (const Unit unit : {Unit::Mm, Unit::Inch}) {
+      for (int tenths = -400; tenths <= 12000; ++tenths) {
+        const double kept = round_to(tenths / 10.0, 10);
+        const std::string shown = trimmed(shown_unit(quantity, unit).from_own(kept), 1);
+        const auto read = parse_number(quantity, shown, unit);
+        REQUIRE(read.has_value());
+        if (quantised(quantity, *read) != kept) FAIL(shown << " is not " << kept);
+      }
+    }
+  }
+}
+
 TEST_CASE("other quantities take their everyday units", "[base][number_text]") {
   CHECK(parse_number(Quantity::Temperature, "450", kMm) == 450.0);
   CHECK(parse_number(Quantity::Temperature, "450 \u00B0C", kMm) == 450.0);

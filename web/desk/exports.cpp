@@ -166,7 +166,7 @@ EMSCRIPTEN_KEEPALIVE const char* dk_tilt_json(int use, int cook, const char* fir
   const App& a = app();
   const std::vector<hs::measure::Gravity> one = hs::web::readings(first);
   const std::vector<hs::measure::Gravity> two = hs::web::readings(second);
-  const hs::Unit bare = a.view.units == hs::report::Units::Inch ? hs::Unit::Inch : hs::Unit::Mm;
+  const hs::Unit bare = hs::report::unit_of(a.view.units);
   return answer(hs::report::tilt_json(
       a.session.config(), a.session.evaluation(),
       {use == 2   ? hs::report::TiltUse::Eye

@@ -27,7 +27,9 @@ std::string number_text(const config::Field& field, double value, report::Units 
     const std::string text = inches_text(value);
     return text.substr(0, text.rfind(' '));
   }
-  return trimmed(value, 2);
+  const ShownUnit shown = shown_unit(field.quantity, report::unit_of(units));
+  // A tenth of a degree Fahrenheit, a pound or a mile an hour is finer than what is kept.
+  return trimmed(shown.from_own(value), shown.scale != 1 ? 1 : 2);
 }
 
 void write_value(JsonWriter& json, const config::Field& field, const config::Value& value,
@@ -68,8 +70,13 @@ void write_field(JsonWriter& json, const config::Field& field, const config::Con
   write_text(json, "question", config::help_of(field).question);
   write_text(json, "measure", config::help_of(field).measure);
   write_text(json, "kind", config::quantity_name(field.quantity));
-  const bool inches = field.quantity == Quantity::Length && units == report::Units::Inch;
-  write_text(json, "unit", inches ? "in" : unit_name(field.quantity));
+  const ShownUnit shown = shown_unit(field.quantity, report::unit_of(units));
+  write_text(json, "unit", shown.name);
+  // The field's own number is shown * scale + offset.
+  json.key("scale");
+  json.number(trimmed(shown.scale, 6));
+  json.key("offset");
+  json.number(trimmed(shown.offset, 6));
   write_text(json, "absent", absent_word(field.absent));
   write_number(json, "min", field, field.min);
   write_number(json, "max", field, field.max);

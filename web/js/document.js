@@ -83,6 +83,8 @@ export function makeDocument(program, host) {
       return {
         text: row.values[index] ?? null,
         unit: row.unit,
+        scale: row.scale,
+        offset: row.offset,
         usual: row.usual[index] ?? null,
         placeholder: field.path === 'station.counter_height_mm' || field.path === 'station.oven_base_height_mm'
           ? 'recommended' : 'not known',

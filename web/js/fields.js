@@ -9,27 +9,35 @@ let made = 0;
 // What an absent value means, in a list of choices.
 const absentWords = { unknown: 'Not known', derived: 'As usual' };
 
-// A shown number in the field's own unit, or null: "41 3/8" inches, "1051", "0.5".
-export function numberOf(field, units, text) {
+// A number as it is shown, or null: "41 3/8", "1051", "0.5".
+export function numberOf(text) {
   const parts = /^(-?)(\d+(?:\.\d+)?)?(?:\s*(\d+)\/(\d+))?$/.exec(text ?? '');
   if (!parts || !(parts[2] || parts[3])) return null;
   const size = Number(parts[2] || 0) + (parts[3] ? Number(parts[3]) / Number(parts[4]) : 0);
-  return (parts[1] ? -size : size) * (inInches(field, units) ? 25.4 : 1);
+  return parts[1] ? -size : size;
 }
 
-// The next value up or down, as text with its unit so that it means the same on every device.
-// `present` is in the field's own unit. In inches the steps are those of a folding rule.
-export function stepped(field, units, present, direction) {
-  const inches = inInches(field, units);
-  const unit = inches ? 25.4 : 1;
+// Into the unit that is shown (`value` as a field's update() takes it) from the field's own.
+const fromOwn = (value, own) => (own - value.offset) / value.scale;
+
+// The next value up or down, as text; a length with its unit. `present` is in the unit that is shown.
+// In inches the steps are those of a folding rule.
+export function stepped(field, value, present, direction) {
+  const inches = value.unit === 'in';
   const step = inches ? (field.step <= 5 ? 0.25 : 0.5) : field.step;
-  const count = present / unit / step;
+  const count = present / step;
   // From between two steps the first press goes to the next one.
   const whole = Math.abs(count - Math.round(count)) < 0.02 ? Math.round(count) + direction
     : direction > 0 ? Math.ceil(count) : Math.floor(count);
-  const next = Math.min(field.max, Math.max(field.min, whole * step * unit));
-  if (field.kind !== 'length') return String(Number(next.toFixed(2)));
-  return inches && next === whole * step * unit ? `${whole * step} in` : `${Number(next.toFixed(1))} mm`;
+  // An end of the range is given in the field's own unit, or as what is shown lies within it.
+  const [low, high] = [fromOwn(value, field.min), fromOwn(value, field.max)];
+  const next = whole * step;
+  if (field.kind !== 'length') {
+    const within = Math.min(Math.floor(high * 100 + 0.01) / 100, Math.max(Math.ceil(low * 100 - 0.01) / 100, next));
+    return String(Number(within.toFixed(2)));
+  }
+  if (next < low || next > high) return `${next < low ? field.min : field.max} mm`;
+  return `${Number(next.toFixed(2))} ${value.unit}`;
 }
 
 const inInches = (field, units) => field.kind === 'length' && units === 'inch';
@@ -99,10 +107,12 @@ export function makeField(field, index, actions) {
     input.focus();
   };
   const step = (direction) => {
-    const present = numberOf(field, actions.units(), shown) ?? actions.start(path);
-    if (typeof present !== 'number') return;
+    const value = actions.value(field, index);
+    const start = actions.start(path);
+    const present = numberOf(shown) ?? (typeof start === 'number' ? fromOwn(value, start) : null);
+    if (present === null) return;
     dirty = false;
-    report(actions.set(path, stepped(field, actions.units(), present, direction)));
+    report(actions.set(path, stepped(field, value, present, direction)));
     api.update(actions.value(field, index));
   };
 
@@ -122,8 +132,10 @@ export function makeField(field, index, actions) {
 
   // The inches in the field, or in use in their place; null for what is not read here ("5' 10").
   const inchesNow = () => {
-    const mm = input.value.trim() === '' ? actions.start(path) ?? 0 : numberOf(field, 'inch', input.value.trim());
-    return typeof mm === 'number' && mm >= 0 ? split(mm / 25.4) : null;
+    const start = actions.start(path);
+    const inches = input.value.trim() !== '' ? numberOf(input.value.trim())
+      : typeof start === 'number' ? fromOwn(actions.value(field, index), start) : 0;
+    return inches !== null && inches >= 0 ? split(inches) : null;
   };
   const flip = (part) => {
     const [whole, parts] = inchesNow() ?? [];
@@ -177,7 +189,7 @@ export function makeField(field, index, actions) {
 
   const api = {
     path, root, input, field, index,
-    // `value`: { text or null, unit, placeholder, usual: the choice that an absent one means or null }. A field being typed in keeps what is in it.
+    // `value`: { text or null, unit, scale, offset (own = shown * scale + offset), placeholder, usual: the choice that an absent one means or null }. A field being typed in keeps what is in it.
     update(value) {
       if (clearButton) setHidden(clearButton, value.text === null);
       // With nothing to begin from there is nothing to step.

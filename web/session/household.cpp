@@ -15,8 +15,6 @@
 namespace hs::web {
 namespace {
 
-Unit unit_of(report::Units units) { return units == report::Units::Inch ? Unit::Inch : Unit::Mm; }
-
 bool is_blank(std::string_view text) { return trimmed_ends(text).empty(); }
 
 std::string path_of_cook(std::size_t row, std::string_view key) {
@@ -54,7 +52,7 @@ std::vector<Problem> Session::add_person(const Person& person, report::Units bar
     return {{"cooks", "", "at most " + std::to_string(config::kMaxCooks) + " cooks"}};
   }
   const std::size_t row = next.cooks.size() - 1;
-  const Unit unit = unit_of(bare);
+  const Unit unit = report::unit_of(bare);
   std::vector<Problem> problems;
   if (is_blank(person.name)) problems.push_back({path_of_cook(row, "name"), "", "a name"});
   put(next, row, "name", person.name, unit, problems);
@@ -76,7 +74,7 @@ std::vector<Problem> Session::add_person(const Person& person, report::Units bar
 std::vector<Problem> Session::start_own(std::string_view tallest, std::string_view shortest,
                                         std::string_view kind, report::Units bare) {
   config::Config next;
-  const Unit unit = unit_of(bare);
+  const Unit unit = report::unit_of(bare);
   std::vector<Problem> problems;
   if (is_blank(tallest)) problems.push_back({path_of_cook(0, "stature_mm"), "", "a body height"});
   put(next, 0, "stature_mm", said_height(tallest, unit), unit, problems);

@@ -21,8 +21,6 @@ namespace {
 
 constexpr std::size_t kMostSteps = 200;  // of undo; a Config is about 2 kB
 
-Unit unit_of(report::Units units) { return units == report::Units::Inch ? Unit::Inch : Unit::Mm; }
-
 // The row's index in "cooks.2.stature_mm"; 0 for a station field.
 std::size_t row_of(std::string_view path) {
   const config::List* list = config::list_around(path);
@@ -137,14 +135,14 @@ std::vector<Problem> Session::set_field(std::string_view path, std::string_view 
   config::Config next = config_;
   // Judged alone first, so that a level's other height can follow before the whole is judged.
   const Result<config::Value> value =
-      config::value_from_text(*field, std::string(path), text, unit_of(bare));
+      config::value_from_text(*field, std::string(path), text, report::unit_of(bare));
   const bool level = path == kCounter || path == kOvenBase || path == "station.arrangement";
   std::vector<Problem> problems;
   if (value && level) {
     field->set(next, row, *value);
     keep_one_level(next, path);
   } else {
-    problems = config::set_field(next, *field, row, text, unit_of(bare));
+    problems = config::set_field(next, *field, row, text, report::unit_of(bare));
   }
   if (!problems.empty()) {
     last_error = sentence(problems.front());

@@ -184,6 +184,45 @@ test('units are the device\'s: the texts change, the station and its link do not
   });
 });
 
+test('beside inches a temperature is in °F and a mass in lb, and what is kept stays', async () => {
+  await withPage(wide, async (page) => {
+    await openAll(page);
+    const kept = async () => (await snapshot(page)).config.oven;
+    const unit = (path) => field(page, path).locator('.unit').textContent();
+    const before = await kept();
+    assert.equal(await unit('oven.floor_temp_c'), '°F');
+    assert.equal(await unit('oven.mass_kg'), 'lb');
+    const input = control(page, 'oven.floor_temp_c');
+    // What stands there, typed again, is no change.
+    const shown = await input.inputValue();
+    await input.fill('1');
+    await input.fill(shown);
+    await input.press('Enter');
+    await settle(page);
+    assert.deepEqual(await kept(), before);
+    await input.fill('900');
+    await input.press('Enter');
+    await settle(page);
+    assert.equal((await kept()).floor_temp_c, 482.2);
+    await field(page, 'oven.floor_temp_c').getByRole('button', { name: /^More/ }).click();
+    await settle(page);
+    assert.ok(Number(await input.inputValue()) > 900 && Number(await input.inputValue()) <= 925);
+    await input.fill('5000');
+    await input.press('Enter');
+    await settle(page);
+    assert.match(await field(page, 'oven.floor_temp_c').locator('.error').textContent(), /5000.* 32 to 1112 degrees Fahrenheit/);
+    const mass = control(page, 'oven.mass_kg');
+    await mass.fill('77');
+    await mass.press('Enter');
+    await settle(page);
+    assert.equal((await kept()).mass_kg, 34.9);
+    await page.getByLabel('Millimetres').check();
+    await settle(page);
+    assert.equal(await unit('oven.mass_kg'), 'kg');
+    assert.equal(await mass.inputValue(), '34.9');
+  });
+});
+
 test('units changed on the canvas are the document\'s too, and remembered', async () => {
   await withPage(wide, async (page) => {
     await settle(page);
