@@ -6,11 +6,14 @@
 #include "engine/evaluate/evaluate.h"
 #include "engine/heat/tolerance.h"
 #include "engine/height/height.h"
+#include "tests/support/findings.h"
 #include "tests/support/random_config.h"
 #include "tests/support/sweep.h"
 
 using namespace hs;
 using evaluate::Evaluation;
+using test::found;
+using test::verdict;
 
 namespace {
 
@@ -28,19 +31,6 @@ config::Config hot_oven() {
   c.station.oven_base_height_mm = 900;
   c.peel.length_mm = 1500;
   return c;
-}
-
-const Finding* found(const Evaluation& e, std::string_view rule, std::string_view where = {}) {
-  for (const Finding& finding : e.findings) {
-    if (finding.rule == rule && (where.empty() || finding.where == where)) return &finding;
-  }
-  return nullptr;
-}
-
-Verdict verdict(const Evaluation& e, std::string_view rule, std::string_view where = {}) {
-  const Finding* finding = found(e, rule, where);
-  REQUIRE(finding != nullptr);
-  return finding->verdict;
 }
 
 // Sum over small squares of a rectangular mouth for a face turned to its middle.

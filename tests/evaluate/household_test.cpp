@@ -5,10 +5,12 @@
 
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/evaluate.h"
+#include "tests/support/findings.h"
 
 using Catch::Matchers::WithinAbs;
 using namespace hs;
 using config::Build;
+using test::found_for;
 
 namespace {
 
@@ -24,13 +26,6 @@ config::Config two_adults() {
   config::Config c;
   c.cooks = {person("Tall", 1830, Build::AdultA), person("Short", 1600, Build::AdultB)};
   return c;
-}
-
-const Finding* find(const evaluate::Evaluation& e, std::string_view rule, std::size_t cook_index) {
-  for (const Finding& f : e.findings) {
-    if (f.rule == rule && (!f.cook || *f.cook == cook_index)) return &f;
-  }
-  return nullptr;
 }
 
 }  // namespace
@@ -97,7 +92,7 @@ TEST_CASE("a cover with a known clearance is a ceiling too", "[evaluate]") {
   const auto unknown = evaluate::evaluate(c);
   CHECK(unknown.recommended.binding == "height.hand_ceiling");
   CHECK_FALSE(unknown.cover_ceiling_mm);
-  const Finding* above = find(unknown, "clearance.above", 0);
+  const Finding* above = found_for(0, unknown, "clearance.above");
   REQUIRE(above);
   CHECK(above->verdict == Verdict::Unknown);
 }
@@ -137,7 +132,7 @@ TEST_CASE("a child named at the oven carries a caution by age", "[evaluate]") {
     child.at = config::At::Both;
     c.cooks.push_back(child);
     const auto e = evaluate::evaluate(c);
-    const Finding* f = find(e, "cook.child_at_oven", 2);
+    const Finding* f = found_for(2, e, "cook.child_at_oven");
     REQUIRE(f);
     CHECK(f->verdict == (age < 13 ? Verdict::Fail : Verdict::Warn));
   }
@@ -152,7 +147,7 @@ TEST_CASE("a young child at the oven does not lower it for the grown", "[evaluat
   c.cooks.push_back(child);
   const auto e = evaluate::evaluate(c);
   CHECK(*e.recommended.heights.oven_base_mm == *before.recommended.heights.oven_base_mm);
-  CHECK(find(e, "cook.child_at_oven", 2)->verdict == Verdict::Fail);
+  CHECK(found_for(2, e, "cook.child_at_oven")->verdict == Verdict::Fail);
 }
 
 TEST_CASE("a seated cook's dough counter leaves room for knees", "[evaluate]") {
@@ -163,7 +158,7 @@ TEST_CASE("a seated cook's dough counter leaves room for knees", "[evaluate]") {
   const auto e = evaluate::evaluate(c);
   CHECK(*e.recommended.heights.counter_mm >= 710);
   CHECK(*e.recommended.heights.counter_mm <= 865);
-  CHECK(find(e, "reach.seated_counter", 0)->verdict == Verdict::Ok);
+  CHECK(found_for(0, e, "reach.seated_counter")->verdict == Verdict::Ok);
 }
 
 TEST_CASE("no bend brings a face nearer than its limit", "[evaluate]") {
@@ -201,7 +196,7 @@ TEST_CASE("a riser never lowers the oven", "[evaluate]") {
   c.station.counter_height_mm = 1100;
   CHECK(*evaluate::evaluate(c).used.riser_mm == 0);
   c.station.oven_base_height_mm = 1000;
-  CHECK(find(evaluate::evaluate(c), "height.riser", 0)->verdict == Verdict::Fail);
+  CHECK(found_for(0, evaluate::evaluate(c), "height.riser")->verdict == Verdict::Fail);
 }
 
 TEST_CASE("an existing cabinet is answered by a block or a platform", "[evaluate]") {
@@ -226,7 +221,7 @@ TEST_CASE("given heights are used and the recommendation stays", "[evaluate]") {
   CHECK(*e.used.oven_floor_mm == 1200 + c.oven.floor_above_base_mm);
   CHECK(*e.recommended.heights.oven_base_mm == *free.recommended.heights.oven_base_mm);
   CHECK(e.cooks[1].step_mm.has_value());
-  CHECK(find(e, "height.given", 0)->verdict == Verdict::Warn);
+  CHECK(found_for(0, e, "height.given")->verdict == Verdict::Warn);
 
   c = two_adults();
   c.station.arrangement = config::Arrangement::OneLevel;
@@ -307,7 +302,7 @@ TEST_CASE("an oven floor above the eye is no answer", "[evaluate]") {
   config::Config c = two_adults();
   c.station.oven_base_height_mm = 1500;
   const auto e = evaluate::evaluate(c);
-  const Finding* f = find(e, "sight.floor_above_eye", 1);
+  const Finding* f = found_for(1, e, "sight.floor_above_eye");
   REQUIRE(f);
   CHECK(f->verdict == Verdict::Fail);
   CHECK(e.cooks[1].watching.pizza_share == 0);

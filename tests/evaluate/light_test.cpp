@@ -6,11 +6,14 @@
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
 #include "engine/evaluate/lighting.h"
+#include "tests/support/findings.h"
 #include "tests/support/random_config.h"
 #include "tests/support/sweep.h"
 
 using namespace hs;
 using evaluate::Evaluation;
+using test::found;
+using test::verdict;
 
 namespace {
 
@@ -18,19 +21,6 @@ config::Config with_lamp() {
   config::Config c;
   c.light.mount = config::Mount::Right;
   return c;
-}
-
-const Finding* found(const Evaluation& e, std::string_view rule) {
-  for (const Finding& finding : e.findings) {
-    if (finding.rule == rule) return &finding;
-  }
-  return nullptr;
-}
-
-Verdict verdict(const Evaluation& e, std::string_view rule) {
-  const Finding* finding = found(e, rule);
-  REQUIRE(finding != nullptr);
-  return finding->verdict;
 }
 
 config::Config with_head(double across_mm, double ahead_mm, double up_mm) {

@@ -15,23 +15,19 @@
 #include "nlohmann/json.hpp"
 #include "tests/evaluate/saw_walker.h"
 #include "tests/report/preset.h"
+#include "tests/support/findings.h"
 #include "tests/support/random_config.h"
 #include "tests/support/sweep.h"
 
 using namespace hs;
 using namespace hs::evaluate;
 using Catch::Matchers::WithinAbs;
+using test::found;
+using test::verdict;
 
 namespace {
 
 constexpr std::int64_t kFewSteps = 2000;
-
-const Finding* find(const Evaluation& e, std::string_view rule) {
-  for (const Finding& finding : e.findings) {
-    if (finding.rule == rule) return &finding;
-  }
-  return nullptr;
-}
 
 // Everything that holds for every packet.
 void check_laws(const config::Config& config, const Evaluation& e) {
@@ -127,8 +123,7 @@ TEST_CASE("every preset's packet keeps the laws", "[packet][law]") {
     const Evaluation e = evaluate_packet(config, kFewSteps);
     if (!e.build->frame.made()) {
       CHECK(e.packet == nullptr);
-      REQUIRE(find(e, "cuts.none") != nullptr);
-      CHECK(find(e, "cuts.none")->verdict == Verdict::Unknown);
+      CHECK(verdict(e, "cuts.none") == Verdict::Unknown);
       continue;
     }
     check_laws(config, e);
@@ -153,7 +148,7 @@ TEST_CASE("any station's packet keeps the laws, and its report holds no number t
       REQUIRE(json.contains(key));
       // Null only with a finding that says why.
       if (json[key].is_null()) {
-        const bool said = find(e, "cuts.none") != nullptr || find(e, "power.none") != nullptr;
+        const bool said = found(e, "cuts.none") != nullptr || found(e, "power.none") != nullptr;
         REQUIRE(said);
       }
     }
@@ -317,7 +312,7 @@ TEST_CASE("an order's outside sizes are the sheets below, fit and metal, and not
     const double front = down(sheet::Side::Front), back = down(sheet::Side::Back);
     CHECK_THAT(order.blank.depth_mm, WithinAbs(order.top.depth_mm + front + back - 2 * each, 1e-6));
   }
-  CHECK(find(e, "metal.measure")->verdict == Verdict::Unknown);
+  CHECK(verdict(e, "metal.measure") == Verdict::Unknown);
   // Measured 2 mm wider than drawn: the order follows, and says that it is measured.
   const MetalOrder& first = e.packet->metal.orders.front();
   const bool oven = first.name.find("oven") != std::string::npos;
@@ -361,14 +356,14 @@ TEST_CASE("the plan keeps the shop's order", "[packet][plan]") {
       if (t.tasks[i].needs != 0) CHECK(day >= 3);
     }
   }
-  CHECK(find(e, "plan.days")->verdict == Verdict::Ok);
+  CHECK(verdict(e, "plan.days") == Verdict::Ok);
   c.plan.start = "";
-  CHECK(find(evaluate_packet(c), "plan.days")->verdict == Verdict::Unknown);
+  CHECK(verdict(evaluate_packet(c), "plan.days") == Verdict::Unknown);
 }
 
 TEST_CASE("a run's drop and a circuit's load by the code's table", "[packet][power]") {
   config::Config c = demo();
-  CHECK(find(evaluate_packet(c), "power.none")->verdict == Verdict::Ok);
+  CHECK(verdict(evaluate_packet(c), "power.none") == Verdict::Ok);
   c.power.outlets = 1;
   c.power.outlet_w = 1500;
   c.power.breaker = config::Breaker::A20;
@@ -381,7 +376,7 @@ TEST_CASE("a run's drop and a circuit's load by the code's table", "[packet][pow
   // 2 x 12.5 A x 100 ft x 1.98 ohm/kft (NEC chapter 9, table 8, stranded) = 4.95 V of 120.
   CHECK_THAT(*wiring.drop_v, WithinAbs(4.95, 1e-6));
   CHECK_THAT(*wiring.drop_share, WithinAbs(4.95 / 120, 1e-9));
-  CHECK(find(e, "power.drop")->verdict == Verdict::Warn);  // above 3 %
+  CHECK(verdict(e, "power.drop") == Verdict::Warn);  // above 3 %
   // The longest run that keeps 3 %: 3.6 V.
   CHECK_THAT(*wiring.longest_run_mm, WithinAbs(30480 * 3.6 / 4.95, 0.1));
   // NEC 314.16(B): two 12 AWG conductors 2 x 2.25, one ground 2.25, a clamp 2.25, an outlet twice:
@@ -391,16 +386,16 @@ TEST_CASE("a run's drop and a circuit's load by the code's table", "[packet][pow
   CHECK_THAT(wiring.box->from2020.in3, WithinAbs(13.5, 1e-9));
   REQUIRE_FALSE(wiring.cutting.cutouts.empty());
   c.power.breaker = config::Breaker::A10;
-  CHECK(find(evaluate_packet(c), "power.circuit")->verdict == Verdict::Fail);
+  CHECK(verdict(evaluate_packet(c), "power.circuit") == Verdict::Fail);
 }
 
 TEST_CASE("prices come from the list, and what has none is said", "[packet][money]") {
   config::Config c = demo();
   c.stock.clear();
-  CHECK(find(evaluate_packet(c), "money.prices")->verdict == Verdict::Unknown);
+  CHECK(verdict(evaluate_packet(c), "money.prices") == Verdict::Unknown);
   c.stock.push_back({"ply", config::StockKind::Sheet, 2440.0, 1220.0, {}, {}, 61.5});
   const Evaluation e = evaluate_packet(c);
-  CHECK(find(e, "money.prices")->verdict == Verdict::Warn);
+  CHECK(verdict(e, "money.prices") == Verdict::Warn);
   const CutGroup* sheets = nullptr;
   for (const CutGroup& group : e.packet->cutting.groups) {
     if (group.material == frame::Material::Sheet) sheets = &group;
@@ -418,8 +413,7 @@ TEST_CASE("a part that no sheet holds is said, and not cut from two", "[packet]"
   const Evaluation e = evaluate_packet(c);
   REQUIRE(e.packet != nullptr);
   check_laws(c, e);
-  REQUIRE(find(e, "cuts.too_large") != nullptr);
-  CHECK(find(e, "cuts.too_large")->verdict == Verdict::Fail);
+  CHECK(verdict(e, "cuts.too_large") == Verdict::Fail);
 }
 
 TEST_CASE("boards that are cut to the ground keep their width in the shop", "[packet]") {

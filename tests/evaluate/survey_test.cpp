@@ -13,6 +13,7 @@
 #include "engine/report/summary.h"
 #include "engine/share/link.h"
 #include "tests/report/preset.h"
+#include "tests/support/findings.h"
 #include "tests/support/random.h"
 #include "tests/support/random_config.h"
 #include "tests/support/sweep.h"
@@ -20,6 +21,7 @@
 using namespace hs;
 using Catch::Matchers::WithinAbs;
 using config::PointKind;
+using test::found;
 
 namespace {
 
@@ -43,18 +45,8 @@ config::Config level_site() {
   return c;
 }
 
-const Finding* found(const evaluate::Evaluation& e, std::string_view rule) {
-  for (const Finding& finding : e.findings) {
-    if (finding.rule == rule) return &finding;
-  }
-  return nullptr;
-}
-
 Verdict verdict(const config::Config& c, std::string_view rule) {
-  const evaluate::Evaluation e = evaluate::evaluate(c);
-  const Finding* finding = found(e, rule);
-  REQUIRE(finding != nullptr);
-  return finding->verdict;
+  return test::verdict(evaluate::evaluate(c), rule);
 }
 
 }  // namespace

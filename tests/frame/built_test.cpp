@@ -10,6 +10,7 @@
 #include "engine/frame/as_built.h"
 #include "engine/report/summary.h"
 #include "engine/rules/rules.h"
+#include "tests/support/findings.h"
 #include "tests/support/random.h"
 
 using namespace hs;
@@ -17,6 +18,8 @@ using namespace hs::frame;
 using Catch::Matchers::WithinAbs;
 using evaluate::evaluate_all;
 using evaluate::Evaluation;
+using test::found;
+using test::verdict;
 
 namespace {
 
@@ -34,13 +37,6 @@ config::Config station() {
 const Run& run_of(const Frame& frame, bool oven) {
   return *std::find_if(frame.runs.begin(), frame.runs.end(),
                        [oven](const Run& run) { return run.oven == oven; });
-}
-
-const Finding* find(const Evaluation& e, std::string_view rule) {
-  for (const Finding& finding : e.findings) {
-    if (finding.rule == rule) return &finding;
-  }
-  return nullptr;
 }
 
 double area_cm2(const Piece& piece, double low_mm, double high_mm) {
@@ -75,7 +71,7 @@ TEST_CASE("what is measured when built is used, and what follows makes up for it
   CHECK_THAT(run_of(based.build->frame, false).boxes.height_mm(), WithinAbs(776.5, kExact_mm));
   CHECK_THAT(run_of(based.build->frame, false).top_mm, WithinAbs(920, kExact_mm));
   CHECK_THAT(run_of(based.build->frame, true).top_mm, WithinAbs(1010.3, kExact_mm));
-  CHECK(find(based, "frame.top_height")->verdict == Verdict::Ok);
+  CHECK(verdict(based, "frame.top_height") == Verdict::Ok);
 
   // Boxes that came out 1.5 mm low: the base, not built yet, is higher.
   c.frame.as_built = "dough.box=778.5";
@@ -85,7 +81,7 @@ TEST_CASE("what is measured when built is used, and what follows makes up for it
   c.frame.as_built = "base=100.8 dough.box=778.5 oven.box=870.3";
   const Evaluation both = evaluate_all(c);
   CHECK_THAT(run_of(both.build->frame, false).top_mm, WithinAbs(918.5, kExact_mm));
-  const Finding* off = find(both, "frame.top_height");
+  const Finding* off = found(both, "frame.top_height");
   CHECK(off->verdict == Verdict::Warn);
   CHECK_THAT(*off->margin, WithinAbs(-1.5, kExact_mm));
 }
@@ -158,11 +154,11 @@ TEST_CASE("a measure of a piece that is not there, or far off, is pointed at", "
   config::Config c = station();
   c.frame.as_built = "riser.height=90";
   CHECK(evaluate_all(c).build->frame.built_unknown == 1);
-  CHECK(find(evaluate_all(c), "frame.as_built")->verdict == Verdict::Warn);
+  CHECK(verdict(evaluate_all(c), "frame.as_built") == Verdict::Warn);
   c.frame.as_built = "base=125.7";  // 24.9 off
-  CHECK(find(evaluate_all(c), "frame.as_built") == nullptr);
+  CHECK(found(evaluate_all(c), "frame.as_built") == nullptr);
   c.frame.as_built = "base=126.0";  // 25.2 off
-  CHECK(find(evaluate_all(c), "frame.as_built") != nullptr);
+  CHECK(found(evaluate_all(c), "frame.as_built") != nullptr);
 }
 
 TEST_CASE("any measured piece leaves numbers finite and sizes above nought", "[frame][law]") {
@@ -237,7 +233,7 @@ TEST_CASE("a gas bay opens high and low, in front and behind, by both published 
     CHECK(low_cm2 >= pounds / 2 * 6.4516 - 0.01);
     // Its floor is 2 in above the ground at least, and its walls are closed.
     CHECK(open.bottom_mm >= 50.8);
-    CHECK(find(e, "frame.gas_bay")->verdict == Verdict::Ok);
+    CHECK(verdict(e, "frame.gas_bay") == Verdict::Ok);
     for (const Piece& piece : frame.pieces) {
       if (piece.oven || piece.bay != bay || piece.kind != Kind::Side) continue;
       CHECK(piece.holes.empty());
@@ -250,20 +246,20 @@ TEST_CASE("gas never stands under the oven, and a bay too small for it is told",
   c.frame.oven_bays = config::Holds::Gas;
   const Evaluation e = evaluate_all(c);
   CHECK_FALSE(e.build->frame.made());
-  CHECK(find(e, "frame.gas_missing")->verdict == Verdict::Fail);
+  CHECK(verdict(e, "frame.gas_missing") == Verdict::Fail);
   c.frame.oven_bays = config::Holds::Open;
   c.frame.bay_mm = 380;
   c.frame.bay_2 = config::Holds::Gas;
-  CHECK(find(evaluate_all(c), "frame.gas_room")->verdict == Verdict::Fail);
+  CHECK(verdict(evaluate_all(c), "frame.gas_room") == Verdict::Fail);
   c.frame.bay_mm = 600;
-  CHECK(find(evaluate_all(c), "frame.gas_room")->verdict == Verdict::Ok);
+  CHECK(verdict(evaluate_all(c), "frame.gas_room") == Verdict::Ok);
 }
 
 TEST_CASE("a masonry oven never stands on a cabinet", "[frame]") {
   config::Config c;
   c.oven.kind = config::OvenKind::MasonryDome36;
   const Evaluation e = evaluate_all(c);
-  CHECK(find(e, "frame.masonry")->verdict == Verdict::Warn);
+  CHECK(verdict(e, "frame.masonry") == Verdict::Warn);
   for (const Piece& piece : e.build->frame.pieces) CHECK_FALSE(piece.oven);
   REQUIRE(e.build->frame.runs.size() == 1);
   CHECK(e.build->frame.made());
@@ -277,21 +273,21 @@ TEST_CASE("a grill that stands in our counter is told, one beside it gets its ro
   c.site.grill.at = config::GrillAt::Left;
   c.site.grill.listed_side_mm = 150;
   // The stand reaches 300 past the oven's body on the left.
-  for (const auto& [gap_mm, verdict] : {std::pair{299.0, Verdict::Fail},
-                                        {300.0, Verdict::Fail},
-                                        {449.0, Verdict::Fail},
-                                        {450.0, Verdict::Ok}}) {
+  for (const auto& [gap_mm, expected] : {std::pair{299.0, Verdict::Fail},
+                                         {300.0, Verdict::Fail},
+                                         {449.0, Verdict::Fail},
+                                         {450.0, Verdict::Ok}}) {
     c.site.grill.gap_mm = gap_mm;
     const Evaluation e = evaluate_all(c);
     CHECK_THAT(e.build->frame.grill->free_mm, WithinAbs(gap_mm - 300, kExact_mm));
-    CHECK(find(e, "frame.grill")->verdict == verdict);
+    CHECK(verdict(e, "frame.grill") == expected);
   }
   c.frame.grill_counter_mm = 990;
   const Evaluation e = evaluate_all(c);
   CHECK_THAT(*e.build->frame.grill->step_mm, WithinAbs(990 - 1010.3, kExact_mm));
-  CHECK(find(e, "frame.grill_step")->verdict == Verdict::Ok);
+  CHECK(verdict(e, "frame.grill_step") == Verdict::Ok);
   c.frame.grill_counter_mm = 980;
-  CHECK(find(evaluate_all(c), "frame.grill_step")->verdict == Verdict::Warn);
+  CHECK(verdict(evaluate_all(c), "frame.grill_step") == Verdict::Warn);
 }
 
 TEST_CASE("a block under the oven is a box, or one slab where it is low", "[frame]") {
@@ -309,12 +305,12 @@ TEST_CASE("a block under the oven is a box, or one slab where it is low", "[fram
   const Evaluation low = evaluate_all(c);
   CHECK(has(low, Kind::Slab));
   CHECK_FALSE(has(low, Kind::RiserCap));
-  CHECK(find(low, "frame.riser")->verdict == Verdict::Warn);
+  CHECK(verdict(low, "frame.riser") == Verdict::Warn);
   c.station.oven_base_height_mm = 920 + 50.9;
   const Evaluation box = evaluate_all(c);
   CHECK(has(box, Kind::RiserCap));
   CHECK_FALSE(has(box, Kind::Slab));
-  CHECK(find(box, "frame.riser") == nullptr);
+  CHECK(found(box, "frame.riser") == nullptr);
 }
 
 TEST_CASE("what cannot be built is refused in words that name what to change", "[frame]") {
@@ -322,7 +318,7 @@ TEST_CASE("what cannot be built is refused in words that name what to change", "
     const Evaluation e = evaluate_all(c);
     CHECK_FALSE(e.build->frame.made());
     CHECK(e.build->parts.parts.empty());
-    const Finding* finding = find(e, rule);
+    const Finding* finding = found(e, rule);
     REQUIRE(finding != nullptr);
     CHECK(finding->verdict == Verdict::Fail);
     return report::sentence(*finding, c, e, report::Units::Millimetre);

@@ -9,6 +9,7 @@
 #include "engine/evaluate/check.h"
 #include "engine/evaluate/set_out.h"
 #include "tests/report/preset.h"
+#include "tests/support/findings.h"
 #include "tests/support/random.h"
 #include "tests/support/sweep.h"
 
@@ -16,6 +17,8 @@ using namespace hs;
 using Catch::Matchers::WithinAbs;
 using evaluate::evaluate_all;
 using evaluate::Evaluation;
+using test::found;
+using test::verdict;
 
 namespace {
 
@@ -29,13 +32,6 @@ struct Yard {
     return across * x_mm + back * y_mm + hump_mm * std::exp(-dx * dx - dy * dy) + joints_mm * stone;
   }
 };
-
-const Finding* find(const Evaluation& e, std::string_view rule) {
-  for (const Finding& finding : e.findings) {
-    if (finding.rule == rule) return &finding;
-  }
-  return nullptr;
-}
 
 config::Config surveyed(test::Random& random, const Yard& yard) {
   config::Config c;
@@ -78,8 +74,8 @@ TEST_CASE("on any ground that was read, what is built lands at the heights in us
     const frame::Frame& frame = e.build->frame;
     if (!e.survey->base || !e.survey->base->fits || !frame.made()) {
       // Refused in words: the ground is too uneven for the board, or too little is left for a box.
-      const Finding* base = find(e, "survey.base");
-      const Finding* least = find(e, "survey.least");
+      const Finding* base = found(e, "survey.base");
+      const Finding* least = found(e, "survey.least");
       REQUIRE((!frame.refusals.empty() || (base && base->verdict == Verdict::Fail) ||
                (least && least->verdict == Verdict::Fail)));
       ++refused;
@@ -89,7 +85,7 @@ TEST_CASE("on any ground that was read, what is built lands at the heights in us
     const survey::Base& base = *e.survey->base;
     // The boxes stand on what is cut.
     CHECK_THAT(frame.base_mm, WithinAbs(base.top_mm, 1e-6));
-    CHECK(find(e, "frame.base")->verdict == Verdict::Ok);
+    CHECK(verdict(e, "frame.base") == Verdict::Ok);
     // Each board, cut by its ordinates and set on the ground that was read, has its top there.
     for (std::size_t panel = 0; panel < base.cuts.size(); ++panel) {
       if (!base.cuts[panel]) continue;
@@ -127,11 +123,11 @@ TEST_CASE("a box that is given, or stands, is not moved by the ground: it is sai
           "[frame][survey]") {
   test::Random random(1);
   config::Config c = surveyed(random, {0.004, 0.003, 5, 600, 2});
-  REQUIRE(find(evaluate_all(c), "frame.base")->verdict == Verdict::Ok);
+  REQUIRE(verdict(evaluate_all(c), "frame.base") == Verdict::Ok);
   c.frame.box_mm = 700;
   const Evaluation e = evaluate_all(c);
   if (e.build->frame.made()) {
-    CHECK(find(e, "frame.base")->verdict == Verdict::Warn);
+    CHECK(verdict(e, "frame.base") == Verdict::Warn);
   } else {
     CHECK_FALSE(e.build->frame.refusals.empty());
   }
@@ -155,6 +151,6 @@ TEST_CASE("the usual points are enough to cut every panel that shows", "[survey]
     for (std::size_t i = 0; i < e.survey->panels.size(); ++i) {
       if (e.survey->seen[i]) CHECK(e.survey->base->cuts[i].has_value());
     }
-    CHECK(find(e, "survey.readings")->verdict == Verdict::Ok);
+    CHECK(verdict(e, "survey.readings") == Verdict::Ok);
   }
 }

@@ -13,6 +13,7 @@
 #include "engine/report/report_json.h"
 #include "engine/rules/rules.h"
 #include "tests/report/preset.h"
+#include "tests/support/findings.h"
 #include "tests/support/random_config.h"
 #include "tests/support/sweep.h"
 
@@ -22,6 +23,8 @@ using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 using evaluate::evaluate_all;
 using evaluate::Evaluation;
+using test::found;
+using test::verdict;
 
 namespace {
 
@@ -32,13 +35,6 @@ config::Config station() {
   c.station.oven_base_height_mm = 1010;
   c.station.prep_width_mm = 1500;
   return c;
-}
-
-const Finding* find(const Evaluation& e, std::string_view rule, std::string_view where = {}) {
-  for (const Finding& finding : e.findings) {
-    if (finding.rule == rule && (where.empty() || finding.where == where)) return &finding;
-  }
-  return nullptr;
 }
 
 const RunLoads& run_of(const Evaluation& e, bool oven) {
@@ -155,7 +151,7 @@ TEST_CASE("wind that tips it has a factor of one, and twice that a quarter", "[l
   c.loads.gust_m_s = gust * 1.2;
   const Evaluation harder = evaluate_all(c);
   CHECK(case_of(run_of(harder, true), Case::Wind).tip.factor < 1);
-  CHECK(find(harder, "load.wind", "oven's counter")->verdict == Verdict::Fail);
+  CHECK(verdict(harder, "load.wind", "oven's counter") == Verdict::Fail);
 }
 
 TEST_CASE("anchors count in a slab, not in loose pavers; a wall's tie to the front only",
@@ -163,21 +159,19 @@ TEST_CASE("anchors count in a slab, not in loose pavers; a wall's tie to the fro
   config::Config c = station();
   c.frame.dough_bays = config::Holds::Drawers;
   c.loads.drawer_kg = 40;
-  const auto verdict = [&c](std::string_view rule) {
-    return find(evaluate_all(c), rule, "dough counter")->verdict;
-  };
+  const auto child = [&c] { return verdict(evaluate_all(c), "load.child", "dough counter"); };
   REQUIRE(case_of(run_of(evaluate_all(c), false), Case::Child).tip.factor < kEnough);
-  CHECK(verdict("load.child") == Verdict::Unknown);
+  CHECK(child() == Verdict::Unknown);
   c.loads.held = config::Held::Free;
-  CHECK(verdict("load.child") == Verdict::Fail);
+  CHECK(child() == Verdict::Fail);
   c.loads.held = config::Held::Ground;
-  CHECK(verdict("load.child") == Verdict::Fail);  // nobody has said in what
+  CHECK(child() == Verdict::Fail);  // nobody has said in what
   c.survey.footing = config::Footing::LoosePavers;
-  CHECK(verdict("load.child") == Verdict::Fail);
+  CHECK(child() == Verdict::Fail);
   c.survey.footing = config::Footing::Slab;
-  CHECK(verdict("load.child") == Verdict::Warn);
+  CHECK(child() == Verdict::Warn);
   c.loads.held = config::Held::Wall;
-  CHECK(verdict("load.child") == Verdict::Warn);
+  CHECK(child() == Verdict::Warn);
   const Loads loads = evaluate_all(c).build->loads;
   CHECK(loads.screws >= 2);
   CHECK(loads.washer_mm > 4.8);
@@ -186,11 +180,11 @@ TEST_CASE("anchors count in a slab, not in loose pavers; a wall's tie to the fro
 TEST_CASE("a base of cellular PVC that carries is refused; masonry ovens stand on no cabinet",
           "[loads]") {
   config::Config c = station();
-  CHECK(find(evaluate_all(c), "load.path")->verdict == Verdict::Ok);
+  CHECK(verdict(evaluate_all(c), "load.path") == Verdict::Ok);
   c.loads.carries = config::Carries::BaseBoards;
-  CHECK(find(evaluate_all(c), "load.path")->verdict == Verdict::Fail);
+  CHECK(verdict(evaluate_all(c), "load.path") == Verdict::Fail);
   c.loads.carries = config::Carries::Masonry;
-  CHECK(find(evaluate_all(c), "load.path")->where == "masonry");
+  CHECK(found(evaluate_all(c), "load.path")->where == "masonry");
 
   c = station();
   c.oven.kind = config::OvenKind::MasonryDome36;
@@ -203,9 +197,9 @@ TEST_CASE("a base of cellular PVC that carries is refused; masonry ovens stand o
   const double area_m2 = pier.width_mm() * pier.depth_mm() / 1e6;
   CHECK_THAT(*e.build->loads.pier_kpa,
              WithinRel((1900 * 1.010 + 900 / area_m2) * 9.80665 / 1000, 1e-9));
-  CHECK(find(e, "load.pressure")->verdict == Verdict::Ok);
-  CHECK(find(e, "load.lift")->verdict == Verdict::Warn);
-  CHECK(find(e, "frame.masonry"));
+  CHECK(verdict(e, "load.pressure") == Verdict::Ok);
+  CHECK(verdict(e, "load.lift") == Verdict::Warn);
+  CHECK(found(e, "frame.masonry"));
 }
 
 TEST_CASE("a heavy oven on thin sheets over a wide bay gets stiffeners", "[loads]") {
@@ -217,7 +211,7 @@ TEST_CASE("a heavy oven on thin sheets over a wide bay gets stiffeners", "[loads
   const Evaluation e = evaluate_all(c);
   REQUIRE(e.build->loads.decks.size() == 1);
   const Deck& deck = e.build->loads.decks[0];
-  CHECK(find(e, "load.deck")->verdict == Verdict::Warn);
+  CHECK(verdict(e, "load.deck") == Verdict::Warn);
   CHECK(deck.stiffeners >= 1);
   CHECK(deck.stiffened_mm < deck.bend.sag_mm);
   // Feet over the bay's sides do not bend it.
@@ -240,12 +234,12 @@ TEST_CASE("growth is held against gap and fit", "[loads]") {
   const auto growth = e.build->loads.growth;
   REQUIRE(growth.size() == 3);
   CHECK_THAT(growth[0].longer_mm, WithinRel(growth[0].length_mm * kPvcGrowth * 40, 1e-12));
-  CHECK(find(e, "load.growth_fronts")->verdict == Verdict::Ok);
+  CHECK(verdict(e, "load.growth_fronts") == Verdict::Ok);
   c.build.gap_mm = 1;
-  CHECK(find(evaluate_all(c), "load.growth_fronts")->verdict == Verdict::Warn);
+  CHECK(verdict(evaluate_all(c), "load.growth_fronts") == Verdict::Warn);
   c.build.fit_mm = 0.5;
   c.loads.high_c = 90;
-  CHECK(find(evaluate_all(c), "load.growth_metal")->verdict == Verdict::Warn);
+  CHECK(verdict(evaluate_all(c), "load.growth_metal") == Verdict::Warn);
   // No hotter than when it was built: nothing grows.
   c.loads.high_c = 20;
   CHECK(evaluate_all(c).build->loads.growth[0].longer_mm == 0);
