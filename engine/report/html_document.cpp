@@ -5,6 +5,7 @@
 #include "engine/base/number_text.h"
 #include "engine/report/html.h"
 #include "engine/report/svg.h"
+#include "engine/share/qr.h"
 
 namespace hs::report {
 namespace {
@@ -52,25 +53,12 @@ std::string page_rules(Paper paper) {
 }
 
 std::string square_svg(const std::vector<std::string>& rows) {
-  constexpr int kQuiet = 4;
-  const std::string side = std::to_string(rows.size() + 2 * kQuiet);
-  std::string path;
-  for (std::size_t y = 0; y < rows.size(); ++y) {
-    for (std::size_t x = 0; x < rows[y].size();) {
-      std::size_t end = x;
-      while (end < rows[y].size() && rows[y][end] == '#') ++end;
-      if (end > x) {
-        path += 'M' + std::to_string(x + kQuiet) + ' ' + std::to_string(y + kQuiet) + 'h' +
-                std::to_string(end - x) + "v1h-" + std::to_string(end - x) + 'z';
-      }
-      x = end + 1;
-    }
-  }
+  const std::string side = std::to_string(share::qr_side(rows));
   return "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 " + side + ' ' +
          side +
          "\" shape-rendering=\"crispEdges\"><title>The link as a square for a camera</title><path "
          "d=\"" +
-         path + "\"/></svg>\n";
+         share::qr_path(rows) + "\"/></svg>\n";
 }
 
 class Printer {

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "engine/report/pdf_drawing.h"
+#include "engine/share/qr.h"
 
 namespace hs::report {
 namespace {
@@ -168,18 +169,9 @@ void PdfFlow::measure(const DocBlock& block) {
     std::vector<Box> dark;
     const double x = corner.x_mm + (kBar_mm - module * static_cast<double>(side)) / 2;
     const double y = corner.y_mm + kBar_mm - (kBar_mm - module * static_cast<double>(side)) / 2;
-    for (std::size_t row = 0; row < side; ++row) {
-      const std::string& cells = block.square[row];
-      for (std::size_t i = 0; i < cells.size();) {
-        std::size_t end = i;
-        while (end < cells.size() && cells[end] == '#') ++end;
-        if (end > i) {
-          dark.push_back(
-              {x + module * static_cast<double>(i), y - module * static_cast<double>(row + 1),
-               x + module * static_cast<double>(end), y - module * static_cast<double>(row)});
-        }
-        i = end + 1;
-      }
+    for (const share::QrRun& run : share::qr_runs(block.square)) {
+      dark.push_back({x + module * run.x, y - module * (run.y + 1),
+                      x + module * (run.x + run.length), y - module * run.y});
     }
     pdf_.boxes(dark, {});
   }

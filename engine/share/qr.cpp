@@ -11,12 +11,6 @@ namespace {
 constexpr int kMostVersion = 25;
 using Buffer = std::array<std::uint8_t, qrcodegen_BUFFER_LEN_FOR_VERSION(kMostVersion)>;
 
-// A run of dark modules: to its start, along its upper edge, down, back.
-void append_run(std::string& path, int x, int y, int length) {
-  path += 'M' + std::to_string(x + kQuietModules) + ' ' + std::to_string(y + kQuietModules) + 'h' +
-          std::to_string(length) + "v1h-" + std::to_string(length) + 'z';
-}
-
 }  // namespace
 
 std::vector<std::string> qr_rows(std::string_view text) {
@@ -36,24 +30,40 @@ std::vector<std::string> qr_rows(std::string_view text) {
   return rows;
 }
 
-std::string qr_svg(std::string_view text) {
-  const std::vector<std::string> rows = qr_rows(text);
-  if (rows.empty()) return {};
-  const std::string side = std::to_string(rows.size() + 2 * kQuietModules);
-  std::string path;
+std::vector<QrRun> qr_runs(const std::vector<std::string>& rows) {
+  std::vector<QrRun> runs;
   for (std::size_t y = 0; y < rows.size(); ++y) {
-    for (std::size_t x = 0; x < rows.size();) {
+    const std::string& row = rows[y];
+    for (std::size_t x = 0; x < row.size();) {
       std::size_t end = x;
-      while (end < rows.size() && rows[y][end] == '#') ++end;
+      while (end < row.size() && row[end] == '#') ++end;
       if (end > x) {
-        append_run(path, static_cast<int>(x), static_cast<int>(y), static_cast<int>(end - x));
+        runs.push_back({static_cast<int>(x), static_cast<int>(y), static_cast<int>(end - x)});
       }
       x = end + 1;
     }
   }
+  return runs;
+}
+
+std::string qr_path(const std::vector<std::string>& rows) {
+  std::string path;
+  // To each run's start, along its upper edge, down, back.
+  for (const QrRun& run : qr_runs(rows)) {
+    const std::string length = std::to_string(run.length);
+    path += 'M' + std::to_string(run.x + kQuietModules) + ' ' +
+            std::to_string(run.y + kQuietModules) + 'h' + length + "v1h-" + length + 'z';
+  }
+  return path;
+}
+
+std::string qr_svg(std::string_view text) {
+  const std::vector<std::string> rows = qr_rows(text);
+  if (rows.empty()) return {};
+  const std::string side = std::to_string(qr_side(rows));
   return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + side + ' ' + side +
          "\" shape-rendering=\"crispEdges\"><path fill=\"#fff\" d=\"M0 0h" + side + 'v' + side +
-         "H0z\"/><path d=\"" + path + "\"/></svg>";
+         "H0z\"/><path d=\"" + qr_path(rows) + "\"/></svg>";
 }
 
 }  // namespace hs::share

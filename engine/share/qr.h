@@ -25,4 +25,19 @@ std::string qr_svg(std::string_view text);
 // qr_svg() is.
 std::vector<std::string> qr_rows(std::string_view text);
 
+// Dark modules side by side in one row of qr_rows(): whoever draws them draws these, so that no
+// seams show between modules.
+struct QrRun {
+  int x = 0, y = 0;  // its first module, from the left and from the top
+  int length = 0;
+};
+std::vector<QrRun> qr_runs(const std::vector<std::string>& rows);
+
+// The runs as the data of an SVG path, one unit a module, beginning a quiet zone from the corner.
+std::string qr_path(const std::vector<std::string>& rows);
+// The side of that picture, both quiet zones in.
+constexpr std::size_t qr_side(const std::vector<std::string>& rows) {
+  return rows.size() + 2 * static_cast<std::size_t>(kQuietModules);
+}
+
 }  // namespace hs::share
