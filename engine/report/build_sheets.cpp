@@ -47,21 +47,11 @@ std::array<Spot, 4> from_front(const Block& b) {
           Spot{b.left_mm, b.top_mm}};
 }
 
-std::string holds_words(config::Holds holds) {
-  switch (holds) {
-    case config::Holds::Doors:
-      return "doors";
-    case config::Holds::Drawers:
-      return "drawers";
-    case config::Holds::DrawerAndDoors:
-      return "a drawer over doors";
-    case config::Holds::Open:
-      return "open";
-    case config::Holds::Gas:
-      return "gas cylinder alone, open high and low in front and behind (" +
-             source_note("frame.gas_bay") + ")";
-  }
-  return {};
+// A gas bay says on the drawing what keeps it safe.
+std::string bay_words(config::Holds holds) {
+  if (holds != config::Holds::Gas) return std::string(holds_words(holds));
+  return "gas cylinder alone, open high and low in front and behind (" +
+         source_note("frame.gas_bay") + ")";
 }
 
 std::size_t part_number(const evaluate::Build& build, std::size_t piece) {
@@ -269,7 +259,7 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
                bay.box.bottom_mm + 0.42 * bay.box.height_mm()},
               Role::Label,
               std::string(run.oven ? "Under the oven" : "Under the dough counter") + ", bay " +
-                  std::to_string(i + 1) + ": " + holds_words(bay.holds));
+                  std::to_string(i + 1) + ": " + bay_words(bay.holds));
     }
   }
   pen.note("Base " + pen.length(frame.base_mm) +

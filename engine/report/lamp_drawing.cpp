@@ -9,6 +9,7 @@
 
 #include "engine/evaluate/lighting.h"
 #include "engine/report/oven_cut.h"
+#include "engine/report/sheet_parts.h"
 
 namespace hs::report {
 namespace {
@@ -135,11 +136,8 @@ void draw_eyes(Pen& p) {
     const Spot beside{-eye.distance_mm - 1.5 * kEyeDot_mm, p.floor_mm + eye.height_mm};
     // Only where its name has room.
     const std::string& name = p.config.cooks[i].name;
-    constexpr double kPerLetter = 0.55;
     const double room = beside.x_mm - p.box.left_mm;
-    if (static_cast<double>(name.size()) * kPerLetter * p.view.text_mm < room) {
-      p.name(beside, name, Align::Right);
-    }
+    if (text_width_mm(name, p.view.text_mm) < room) p.name(beside, name, Align::Right);
   }
 }
 

@@ -120,6 +120,22 @@ std::optional<std::string> all_seen_from(const config::View& view, const evaluat
   return text;
 }
 
+std::string_view holds_words(config::Holds holds) {
+  switch (holds) {
+    case config::Holds::Doors:
+      return "doors";
+    case config::Holds::Drawers:
+      return "drawers";
+    case config::Holds::DrawerAndDoors:
+      return "a drawer over doors";
+    case config::Holds::Open:
+      return "open";
+    case config::Holds::Gas:
+      return "the gas cylinder alone";
+  }
+  return "";
+}
+
 std::string_view steps_back(double mm) {
   constexpr double kStep_mm = 400;
   if (mm <= kStep_mm) return "one step back";

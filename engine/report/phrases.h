@@ -67,6 +67,9 @@ std::optional<std::string> all_seen_from(const config::View& view, const evaluat
 // "one step back", "two steps back": our judgement, a step back is up to 400 mm.
 std::string_view steps_back(double mm);
 
+// "a drawer over doors": what is behind a cabinet's front.
+std::string_view holds_words(config::Holds holds);
+
 // Typographic fractions back to plain ones ("35½ in" to "35 1/2 in"), for what is read aloud.
 std::string plain_marks(std::string_view text);
 

@@ -117,22 +117,6 @@ Table cooks_table(const Page& page, const StationLayout& s) {
   return table;
 }
 
-std::string_view holds_words(config::Holds holds) {
-  switch (holds) {
-    case config::Holds::Doors:
-      return "doors";
-    case config::Holds::Drawers:
-      return "drawers";
-    case config::Holds::DrawerAndDoors:
-      return "a drawer over doors";
-    case config::Holds::Open:
-      return "open";
-    case config::Holds::Gas:
-      return "the gas cylinder alone";
-  }
-  return "";
-}
-
 Table runs_table(const Page& page, const frame::Frame& frame) {
   Table table{"Cabinets, from the left", {"Under", "Top", "Boxes", "Base", "Bays"}, {}};
   for (const frame::Run& run : frame.runs) {
