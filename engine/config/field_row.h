@@ -1,6 +1,6 @@
 #pragma once
 // How a row of the field table is written down; for engine/config/fields.cpp and the parts of the
-// table (rows_*.h) only. Ends with four macros, which fields.cpp undefines.
+// table (rows_*.h) only. Ends with macros, which fields.cpp undefines.
 
 #include <optional>
 #include <span>
@@ -58,29 +58,20 @@ struct OfStation {
   static Value get(const Config& c, std::size_t) { return to_value((c.*....*Members)); }
   static void set(Config& c, std::size_t, const Value& v) { from_value((c.*....*Members), Q, v); }
 };
-template <Quantity Q, auto Member>
-struct OfCook {
-  static Value get(const Config& c, std::size_t i) { return to_value(c.cooks[i].*Member); }
+// A member of row `i` of a list: OfRow<Q, &Cook::name, &Config::cooks>.
+template <Quantity Q, auto Member, auto... List>
+struct OfRow {
+  static Value get(const Config& c, std::size_t i) { return to_value((c.*....*List)[i].*Member); }
   static void set(Config& c, std::size_t i, const Value& v) {
-    from_value(c.cooks[i].*Member, Q, v);
+    from_value((c.*....*List)[i].*Member, Q, v);
   }
 };
-
 template <Quantity Q, auto Member>
-struct OfPoint {
-  static Value get(const Config& c, std::size_t i) { return to_value(c.survey.points[i].*Member); }
-  static void set(Config& c, std::size_t i, const Value& v) {
-    from_value(c.survey.points[i].*Member, Q, v);
-  }
-};
-
+using OfCook = OfRow<Q, Member, &Config::cooks>;
 template <Quantity Q, auto Member>
-struct OfStock {
-  static Value get(const Config& c, std::size_t i) { return to_value(c.stock[i].*Member); }
-  static void set(Config& c, std::size_t i, const Value& v) {
-    from_value(c.stock[i].*Member, Q, v);
-  }
-};
+using OfPoint = OfRow<Q, Member, &Config::survey, &Survey::points>;
+template <Quantity Q, auto Member>
+using OfStock = OfRow<Q, Member, &Config::stock>;
 
 using Words = std::span<const std::string_view>;
 
@@ -94,11 +85,12 @@ struct Row {
 
 }  // namespace hs::config::rows
 
-// One row. The macros only spare each row its accessor's spelling.
-#define STATION(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, ...) \
+// One row of a group, whose accessor is Of<group>; the macros only spare each row its spelling.
+#define FIELD(group, tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, \
+              ...)                                                                               \
   Row {                                                                                          \
     {tag,                                                                                        \
-     Group::Station,                                                                             \
+     Group::group,                                                                               \
      path,                                                                                       \
      label,                                                                                      \
      Q,                                                                                          \
@@ -107,63 +99,13 @@ struct Row {
      hi,                                                                                         \
      step,                                                                                       \
      words,                                                                                      \
-     &OfStation<Q, __VA_ARGS__>::get,                                                            \
-     &OfStation<Q, __VA_ARGS__>::set},                                                           \
+     &Of##group<Q, __VA_ARGS__>::get,                                                            \
+     &Of##group<Q, __VA_ARGS__>::set},                                                           \
     {                                                                                            \
       question, measure, rules                                                                   \
     }                                                                                            \
   }
-#define COOK(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
-  Row {                                                                                          \
-    {tag,                                                                                        \
-     Group::Cook,                                                                                \
-     path,                                                                                       \
-     label,                                                                                      \
-     Q,                                                                                          \
-     absent,                                                                                     \
-     lo,                                                                                         \
-     hi,                                                                                         \
-     step,                                                                                       \
-     words,                                                                                      \
-     &OfCook<Q, member>::get,                                                                    \
-     &OfCook<Q, member>::set},                                                                   \
-    {                                                                                            \
-      question, measure, rules                                                                   \
-    }                                                                                            \
-  }
-#define STOCK(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
-  Row {                                                                                           \
-    {tag,                                                                                         \
-     Group::Stock,                                                                                \
-     path,                                                                                        \
-     label,                                                                                       \
-     Q,                                                                                           \
-     absent,                                                                                      \
-     lo,                                                                                          \
-     hi,                                                                                          \
-     step,                                                                                        \
-     words,                                                                                       \
-     &OfStock<Q, member>::get,                                                                    \
-     &OfStock<Q, member>::set},                                                                   \
-    {                                                                                             \
-      question, measure, rules                                                                    \
-    }                                                                                             \
-  }
-#define POINT(tag, path, Q, absent, lo, hi, step, words, rules, label, question, measure, member) \
-  Row {                                                                                           \
-    {tag,                                                                                         \
-     Group::Point,                                                                                \
-     path,                                                                                        \
-     label,                                                                                       \
-     Q,                                                                                           \
-     absent,                                                                                      \
-     lo,                                                                                          \
-     hi,                                                                                          \
-     step,                                                                                        \
-     words,                                                                                       \
-     &OfPoint<Q, member>::get,                                                                    \
-     &OfPoint<Q, member>::set},                                                                   \
-    {                                                                                             \
-      question, measure, rules                                                                    \
-    }                                                                                             \
-  }
+#define STATION(...) FIELD(Station, __VA_ARGS__)
+#define COOK(...) FIELD(Cook, __VA_ARGS__)
+#define POINT(...) FIELD(Point, __VA_ARGS__)
+#define STOCK(...) FIELD(Stock, __VA_ARGS__)

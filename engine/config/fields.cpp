@@ -424,6 +424,7 @@ constexpr auto kRows = std::to_array<Row>({
 #undef COOK
 #undef POINT
 #undef STOCK
+#undef FIELD
 
 // "site.cover" of "site.cover.kind"; empty: of no group.
 constexpr std::string_view group_of(std::string_view path) {
