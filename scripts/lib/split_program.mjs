@@ -16,6 +16,7 @@ for (let i = 2; i < process.argv.length; i += 2) options[process.argv[i].slice(2
 
 // wasm-dis writes $plain\20name or, newer, $"quoted name".
 const named = String.raw`\$(?:"((?:[^"\\]|\\.)*)"|([^\s()]+))`;
+const funcLine = new RegExp(String.raw`^ \(func ${named}`);
 const plain = (quoted, bare) => (quoted ?? bare).replace(/\\([0-9a-f]{2})/g, (whole, hex) => String.fromCharCode(Number.parseInt(hex, 16)));
 const names = (text) => [...text.matchAll(new RegExp(named, 'g'))].map(([, quoted, bare]) => plain(quoted, bare));
 
@@ -24,13 +25,12 @@ function readProgram(text) {
   const functions = new Map();  // name: {index, calls}
   const roots = new Set();
   const patterns = {
-    func: new RegExp(String.raw`^ \(func ${named}`),
     call: new RegExp(String.raw`\((?:return_)?call ${named}`, 'g'),
     exported: new RegExp(String.raw`^ \(export "[^"]*" \(func ${named}\)`),
   };
   let current = null;
   for (const line of text.split('\n')) {
-    const func = patterns.func.exec(line);
+    const func = funcLine.exec(line);
     const exported = func ? null : patterns.exported.exec(line);
     if (func) {
       current = { index: functions.size, calls: [] };
@@ -201,7 +201,7 @@ function moveTexts(firstFile, laterFile, wat, isFirst) {
   const begins = new Set(texts.map(({ address }) => String(address)));
   let current = '';
   for (const line of wat.split('\n')) {
-    const func = new RegExp(String.raw`^ \(func ${named}`).exec(line);
+    const func = funcLine.exec(line);
     if (func) current = plain(func[1], func[2]);
     for (const [, number] of line.matchAll(/(?:i32\.const |offset=)(\d+)/g)) {
       if (begins.has(number) && isFirst(current)) throw new Error(`${current} reads texts that come later`);

@@ -205,12 +205,18 @@ EMSCRIPTEN_KEEPALIVE const char* dk_packet_json(const char* address, int letter)
   if (const auto good = hs::report::packet_address(address)) choice.address = *good;
   const hs::config::Config& config = a.session.config();
   packet() = hs::report::packet_files(config, hs::evaluate::evaluate_packet(config), choice);
-  std::string list;
+  hs::JsonWriter out;
+  out.begin_list();
   for (const hs::report::PacketFile& file : packet()) {
-    list += (list.empty() ? "" : ",") + std::string("{\"name\":") + hs::json_string(file.name) +
-            ",\"size\":" + std::to_string(file.bytes.size()) + "}";
+    out.begin_object();
+    out.key("name");
+    out.string(file.name);
+    out.key("size");
+    out.number(std::to_string(file.bytes.size()));
+    out.end_object();
   }
-  return answer("[" + list + "]");
+  out.end_list();
+  return answer(out.take());
 }
 // Where a file's bytes begin; they hold until the next packet.
 EMSCRIPTEN_KEEPALIVE const char* dk_packet_bytes(int index) {

@@ -1,8 +1,6 @@
 // Making and updating elements. All text goes in as text: nothing here parses markup.
 
-// el('p', { class: 'note', text: 'Hello' }, child, ...). Functions become listeners: { click }.
-export function el(tag, attributes = {}, ...children) {
-  const element = document.createElement(tag);
+function filled(element, attributes, children) {
   for (const [name, value] of Object.entries(attributes)) {
     if (value === undefined || value === null || value === false) continue;
     if (name === 'text') element.textContent = value;
@@ -12,6 +10,13 @@ export function el(tag, attributes = {}, ...children) {
   element.append(...children.filter(Boolean));
   return element;
 }
+
+// el('p', { class: 'note', text: 'Hello' }, child, ...). Functions become listeners: { click }.
+export const el = (tag, attributes = {}, ...children) => filled(document.createElement(tag), attributes, children);
+
+// The same in a drawing: svgEl('path', { d: 'M0 0h9' }).
+export const svgEl = (tag, attributes = {}, ...children) =>
+  filled(document.createElementNS('http://www.w3.org/2000/svg', tag), attributes, children);
 
 // Touches the document only when something differs, so that a reader's place and a selection stay.
 export function setText(element, text) {

@@ -1,15 +1,9 @@
 // How a cook is measured by tape, as a small drawing beside the words: a figure against a door frame,
 // where the mark goes, and the tape from the ground up to it. Our own figure, no one's portrait.
 
-const space = 'http://www.w3.org/2000/svg';
-const ground = 184;
+import { svgEl } from './dom.js';
 
-function shape(tag, attributes, ...children) {
-  const element = document.createElementNS(space, tag);
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  element.append(...children);
-  return element;
-}
+const ground = 184;
 
 // In the drawing's own units: 1 mm of an adult of 1700 mm is a tenth. `at`: the mark's height there,
 // `from`: where on the body the level to the mark starts, `mark`: what is written beside it.
@@ -30,13 +24,13 @@ export function howTo(path) {
   const found = marks[path];
   if (!found) return null;
   const { at, from, mark, says, seated } = found;
-  const line = (d, name) => shape('path', { d, class: name });
-  return shape('svg', { viewBox: '0 0 216 190', role: 'img', 'aria-label': says, class: 'howto' },
+  const line = (d, name) => svgEl('path', { d, class: name });
+  return svgEl('svg', { viewBox: '0 0 216 190', role: 'img', 'aria-label': says, class: 'howto' },
     line(`M8 ${ground}h200`, 'line'),
     line(`M126 6v${ground - 6}h10V6`, 'line'),
     ...(seated ? [line('M46 134h46v8H46zM50 142v42M88 142v42', 'line')] : []),
     line(seated ? sitting : standing, 'figure'),
     line(`M${from} ${at}H126`, 'level'),
     line(`M150 ${ground}V${at}M145 ${at}h10M145 ${ground}h10`, 'tape'),
-    shape('text', { x: 158, y: Math.min(at + 10, ground - 4) }, mark));
+    svgEl('text', { x: 158, y: Math.min(at + 10, ground - 4) }, mark));
 }

@@ -1,16 +1,9 @@
 // Reading the ground with a phone in one hand: tap a point on a small plan, type what the tape says,
 // next. Every word about the readings comes from the engine's own findings.
 
-import { el, setHidden, setText, setVerdict, syncList, verdictMark } from './dom.js';
+import { el, setHidden, setText, setVerdict, svgEl, syncList, verdictMark } from './dom.js';
 import { makeField } from './fields.js';
 
-const svgNames = 'http://www.w3.org/2000/svg';
-const shape = (tag, attributes, ...children) => {
-  const element = document.createElementNS(svgNames, tag);
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  element.append(...children);
-  return element;
-};
 const path = (key) => `survey.points[].${key}`;
 const told = ['survey.readings', 'survey.doubtful', 'survey.closing', 'survey.feet'];
 const margin_mm = 250;
@@ -31,7 +24,7 @@ export function makeSurvey(engine, actions, { after, place }) {
   const start = el('div', {},
     el('p', { text: 'A level line over the ground, by laser, hose or straightedge, and a tape: read down to the ground at each point. Heights count from where feet stand, so read there too.' }),
     el('button', { type: 'button', class: 'main', id: 'set-out', text: 'Set out the usual points', click: () => run(() => engine.setOutPoints(), 0) }));
-  const plan = shape('svg', { class: 'ground-plan', role: 'img', 'aria-label': 'Plan of the points; the same points follow one by one' });
+  const plan = svgEl('svg', { class: 'ground-plan', role: 'img', 'aria-label': 'Plan of the points; the same points follow one by one' });
   const head = el('h4', { id: 'point-head', tabindex: '-1' });
   const state = el('p', { id: 'point-state' });
   const reading = el('div', { class: 'fields' });
@@ -125,9 +118,9 @@ export function makeSurvey(engine, actions, { after, place }) {
     plan.setAttribute('viewBox', `0 0 ${wide} ${deep}`);
     plan.style.aspectRatio = `${wide} / ${deep}`;
     const at = ({ x_mm, y_mm }) => [x_mm - low, far - y_mm];
-    const parts = [shape('line', { class: 'front', x1: 0, x2: wide, y1: far, y2: far })];
+    const parts = [svgEl('line', { class: 'front', x1: 0, x2: wide, y1: far, y2: far })];
     for (const panel of engine.report().survey?.panels ?? []) {
-      parts.push(shape('line', {
+      parts.push(svgEl('line', {
         class: panel.shows ? 'edge' : 'edge unseen',
         x1: panel.from_x_mm - low, y1: far - panel.from_y_mm, x2: panel.to_x_mm - low, y2: far - panel.to_y_mm,
       }));
@@ -136,15 +129,15 @@ export function makeSurvey(engine, actions, { after, place }) {
       const [x, y] = at(point);
       const mark = point.doubtful ? 'doubtful' : point.reading === null ? 'missing' : 'read';
       const size = (index === chosen ? 9 : 6) * unit;
-      const group = shape('g', { class: `spot ${mark}${index === chosen ? ' chosen' : ''}`, 'data-point': index });
-      if (index === chosen) group.append(shape('circle', { class: 'ring', cx: x, cy: y, r: 16 * unit }));
-      if (point.repeated) group.append(shape('circle', { class: 'twice', cx: x, cy: y, r: size + 4 * unit }));
+      const group = svgEl('g', { class: `spot ${mark}${index === chosen ? ' chosen' : ''}`, 'data-point': index });
+      if (index === chosen) group.append(svgEl('circle', { class: 'ring', cx: x, cy: y, r: 16 * unit }));
+      if (point.repeated) group.append(svgEl('circle', { class: 'twice', cx: x, cy: y, r: size + 4 * unit }));
       if (mark === 'doubtful') {
-        group.append(shape('path', { d: `M${x} ${y - 1.4 * size}L${x + 1.4 * size} ${y}L${x} ${y + 1.4 * size}L${x - 1.4 * size} ${y}Z` }));
+        group.append(svgEl('path', { d: `M${x} ${y - 1.4 * size}L${x + 1.4 * size} ${y}L${x} ${y + 1.4 * size}L${x - 1.4 * size} ${y}Z` }));
       } else if (point.kind === 1) {
-        group.append(shape('rect', { x: x - size, y: y - size, width: 2 * size, height: 2 * size }));
+        group.append(svgEl('rect', { x: x - size, y: y - size, width: 2 * size, height: 2 * size }));
       } else {
-        group.append(shape('circle', { cx: x, cy: y, r: size }));
+        group.append(svgEl('circle', { cx: x, cy: y, r: size }));
       }
       parts.push(group);
     });
