@@ -1,25 +1,8 @@
 // Two or three kept stations side by side, as tables of the program's own words: only what differs.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, drag, evaluateNatively, fragment, item, keepPicture, openSheet, settle, snapshot, withPage } from '../support/page.mjs';
+import { change, devices, evaluateNatively, fragment, keepPicture, keptSoon, openSheet, settle, snapshot, titled, withPage } from '../support/page.mjs';
 
-const keptSoon = (page) => page.waitForTimeout(900);
-
-async function change(page, share) {
-  await settle(page);
-  const { rect: [x, y, w, h] } = await item(page, 'field:view.standoff_mm');
-  await drag(page, [0.5, (0.5 + share) / 2, share].map((part) => [x + w * part, y + h / 2]));
-  await settle(page);
-  await keptSoon(page);
-}
-async function titled(page, text) {
-  await openSheet(page, 'share');
-  const input = page.locator('[data-path="title"] input');
-  await input.fill(text);
-  await input.press('Enter');
-  await settle(page);
-  await keptSoon(page);
-}
 const pick = (page, name) => page.locator('#compare .choice').filter({ hasText: name }).locator('input');
 const tables = (page) => page.locator('#compare table').evaluateAll((all) => all.map((table) => ({
   caption: table.caption.textContent,

@@ -2,16 +2,14 @@
 // sends it back, and the household takes in what it says yes to.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, drag, fragment, item, keepPicture, openSheet, phone, settle, snapshot, withPage, world } from '../support/page.mjs';
+import {
+  change, configOf, devices, fragment, keepPicture, keptSoon, linksKept, openSheet, phone, settle, snapshot, titled, told, withPage, world,
+} from '../support/page.mjs';
 
 const sharing = () => {
   navigator.share = (data) => { globalThis.shared = data; return Promise.resolve(); };
 };
 const phoneOf = (locale, device = phone) => world.browser.newContext({ ...device, locale, serviceWorkers: 'block' });
-const keptSoon = (page) => page.waitForTimeout(900);
-const config = async (page) => (await snapshot(page)).config;
-const told = (page, pattern) => page.locator('#notice-text', { hasText: pattern }).waitFor();
-const linksKept = (page) => page.evaluate(() => Object.entries(localStorage).filter(([key]) => key.startsWith('hearthsight:station:')).map(([, text]) => text.split(' ').pop()));
 const stationCount = (page) => page.locator('.stations > li').count();
 const sent = async (page, button) => {
   await page.locator(button).tap();
@@ -22,23 +20,6 @@ const sent = async (page, button) => {
     return url.split('#')[1];
   });
 };
-
-async function change(page, share) {
-  await settle(page);
-  const { rect: [x, y, w, h] } = await item(page, 'field:view.standoff_mm');
-  await drag(page, [0.5, (0.5 + share) / 2, share].map((part) => [x + w * part, y + h / 2]));
-  await settle(page);
-  await keptSoon(page);
-}
-
-async function titled(page, text) {
-  await openSheet(page, 'share');
-  const input = page.locator('[data-path="title"] input');
-  await input.fill(text);
-  await input.press('Enter');
-  await settle(page);
-  await keptSoon(page);
-}
 
 async function addMe(page, { name, height = '', eye = '' }) {
   await page.locator('#join-name').fill(name);
@@ -102,7 +83,7 @@ test('the whole way round: asked, added, judged at once, sent back, taken in', a
     await page.getByRole('button', { name: 'Add me' }).tap();
     await page.locator('#join-name').waitFor();
     assert.ok(await page.locator('#join-name').evaluate((input) => input === document.activeElement));
-    const before = await config(page);
+    const before = await configOf(page);
     // What is missing is said beside its field, and nothing is changed.
     await page.getByRole('button', { name: 'Add me and show how it suits me' }).tap();
     assert.match(await page.locator('#join-name-error').textContent(), /name/);
@@ -110,7 +91,7 @@ test('the whole way round: asked, added, judged at once, sent back, taken in', a
     await page.locator('#join-height').fill('17');
     await page.getByRole('button', { name: 'Add me and show how it suits me' }).tap();
     assert.match(await page.locator('#join-height-error').textContent(), /ft|in/);
-    assert.deepEqual(await config(page), before);
+    assert.deepEqual(await configOf(page), before);
     await keepPicture(page, 'family-refused');
     await addMe(page, { name: 'Mia', height: '5\' 2"' });
     const { config: now, report } = await snapshot(page);
@@ -132,7 +113,7 @@ test('the whole way round: asked, added, judged at once, sent back, taken in', a
   await away.close();
 
   let household0;
-  await withPage({ context: home }, async (page) => { household0 = await config(page); });
+  await withPage({ context: home }, async (page) => { household0 = await configOf(page); });
   await withPage({ context: home, fragment: reply }, async (page) => {
     const kept = await linksKept(page);
     assert.ok(!kept.includes(reply), 'a reply is kept before anyone said yes');
@@ -147,7 +128,7 @@ test('the whole way round: asked, added, judged at once, sent back, taken in', a
     assert.doesNotMatch(text, / in\b.*ft/);
     await keepPicture(page, 'family-reply');
     await take(page);
-    const now = await config(page);
+    const now = await configOf(page);
     assert.deepEqual(now.cooks.slice(0, -1), household0.cooks);
     assert.equal(now.cooks.at(-1).name, 'Mia');
     assert.deepEqual({ ...now, cooks: [] }, { ...household0, cooks: [] });
@@ -157,14 +138,14 @@ test('the whole way round: asked, added, judged at once, sent back, taken in', a
     // One step of undo.
     await page.keyboard.press('Control+z');
     await settle(page);
-    assert.deepEqual(await config(page), household0);
+    assert.deepEqual(await configOf(page), household0);
     await page.keyboard.press('Control+y');
     await settle(page);
-    assert.equal((await config(page)).cooks.at(-1).name, 'Mia');
+    assert.equal((await configOf(page)).cooks.at(-1).name, 'Mia');
     await keptSoon(page);
   });
   // Opened again, the bare address is the household's; the same link has nothing more to say.
-  await withPage({ context: home }, async (page) => assert.equal((await config(page)).cooks.at(-1).name, 'Mia'));
+  await withPage({ context: home }, async (page) => assert.equal((await configOf(page)).cooks.at(-1).name, 'Mia'));
   await withPage({ context: home, fragment: reply }, async (page) => {
     assert.ok(!await page.locator('#reply').isVisible());
   });
@@ -177,7 +158,7 @@ test('the same name with other numbers, and a station changed meanwhile, are ask
     const asked = await household(home);
     const first = (await (async () => {
       let name;
-      await withPage({ context: home }, async (page) => { name = (await config(page)).cooks[0].name; });
+      await withPage({ context: home }, async (page) => { name = (await configOf(page)).cooks[0].name; });
       return name;
     })());
     // Someone adds themselves, and puts another's height right on the way.
@@ -191,7 +172,7 @@ test('the same name with other numbers, and a station changed meanwhile, are ask
     // Meanwhile the household changes its station.
     await withPage({ context: home }, async (page) => change(page, 0.3));
     let ours;
-    await withPage({ context: home }, async (page) => { ours = await config(page); });
+    await withPage({ context: home }, async (page) => { ours = await configOf(page); });
     await withPage({ context: home, fragment: reply }, async (page) => {
       await lookAtIt(page);
       const legends = await page.locator('#reply legend').allTextContents();
@@ -209,7 +190,7 @@ test('the same name with other numbers, and a station changed meanwhile, are ask
       await page.locator('#reply fieldset').nth(1).getByText(choice).tap();
       await page.locator('#reply fieldset').nth(2).getByText('Keep yours').tap();
       await take(page);
-      const now = await config(page);
+      const now = await configOf(page);
       assert.deepEqual(now.view, ours.view, 'the station was overwritten');
       assert.equal(now.title, ours.title);
       const named = (name) => now.cooks.find((cook) => cook.name === name);
@@ -227,7 +208,7 @@ test('left alone, an answer changes nothing, and what was kept is one tap away',
   const asked = await household(home);
   const reply = await answer(asked, { name: 'Mia', height: '1.62' });
   let ours;
-  await withPage({ context: home }, async (page) => { ours = await config(page); });
+  await withPage({ context: home }, async (page) => { ours = await configOf(page); });
   await withPage({ context: home, fragment: reply }, async (page) => {
     await lookAtIt(page);
     await page.getByRole('button', { name: 'Leave it all' }).tap();
@@ -235,9 +216,9 @@ test('left alone, an answer changes nothing, and what was kept is one tap away',
     await openSheet(page, 'share');
     await page.getByRole('button', { name: 'Open: Behind the shed' }).tap();
     await settle(page);
-    assert.deepEqual(await config(page), ours);
+    assert.deepEqual(await configOf(page), ours);
   });
-  await withPage({ context: home }, async (page) => assert.deepEqual(await config(page), ours));
+  await withPage({ context: home }, async (page) => assert.deepEqual(await configOf(page), ours));
   await home.close();
 });
 
@@ -258,12 +239,12 @@ test('a reply pasted under Share is asked about as well; another household\'s li
     await paste(`${world.url}#${reply}`);
     await lookAtIt(page);
     await take(page);
-    assert.equal((await config(page)).cooks.at(-1).name, 'Mia');
+    assert.equal((await configOf(page)).cooks.at(-1).name, 'Mia');
     await page.locator('#notice-close').tap();
     await paste(`${world.url}#${foreign}`);
     await told(page, /asked to add yourself/);
     assert.ok(!await page.locator('#reply').isVisible());
-    assert.equal((await config(page)).title, 'Elsewhere');
+    assert.equal((await configOf(page)).title, 'Elsewhere');
   });
   await home.close();
 });
@@ -279,7 +260,7 @@ test('two answers come in one after the other, into the same station', async () 
     });
   }
   await withPage({ context: home }, async (page) => {
-    assert.deepEqual((await config(page)).cooks.slice(-2).map(({ name }) => name), ['Mia', 'Tom']);
+    assert.deepEqual((await configOf(page)).cooks.slice(-2).map(({ name }) => name), ['Mia', 'Tom']);
     assert.equal(await stationCount(page), 1);
   });
   await home.close();
@@ -296,7 +277,7 @@ test('units are the person\'s and the device\'s: neither a link nor an answer ch
     await page.getByRole('button', { name: 'Add me' }).tap();
     // A metric height on a phone that shows inches: what is typed says its unit.
     await addMe(page, { name: 'Mia', height: '162' });
-    assert.equal((await config(page)).cooks.at(-1).stature_mm, 1620);
+    assert.equal((await configOf(page)).cooks.at(-1).stature_mm, 1620);
     assert.equal(await units(page), 0);
     reply = await sent(page, '#join .card .main');
   });
@@ -317,7 +298,7 @@ test('who knows only their eye height adds themselves by that', async () => {
   await withPage({ context, fragment: asked, before: sharing }, async (page) => {
     await page.getByRole('button', { name: 'Add me' }).tap();
     await addMe(page, { name: 'Mia', eye: '1525' });
-    const mia = (await config(page)).cooks.at(-1);
+    const mia = (await configOf(page)).cooks.at(-1);
     assert.equal(mia.eye_height_mm, 1525);
     // Eye to vertex of adults is 100 to 125 mm, and a shoe of 25 mm is in the eye height.
     assert.ok(mia.stature_mm > 1525 - 25 + 95 && mia.stature_mm < 1525 - 25 + 130, String(mia.stature_mm));

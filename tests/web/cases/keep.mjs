@@ -2,17 +2,13 @@
 // overwritten by a link or by another tab; and one sentence where the storage fails.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, drag, fragment, item, keepPicture, openSheet, phone, settle, snapshot, withPage, world } from '../support/page.mjs';
+import {
+  change, configOf, devices, drag, fragment, item, keepPicture, keptSoon, linksKept, openSheet, phone, places, settle, titled, told, withPage, world,
+} from '../support/page.mjs';
 
 const newContext = (device = phone) => world.browser.newContext({ ...device, serviceWorkers: 'block' });
-// A change is written a moment after it; a loaded machine takes its time.
-const keptSoon = (page) => page.waitForTimeout(900);
-const config = async (page) => (await snapshot(page)).config;
-const told = (page, pattern) => page.locator('#notice-text', { hasText: pattern }).waitFor();
 const silent = async (page) => assert.ok(!await page.locator('#notice').isVisible(), await page.locator('#notice-text').textContent());
 const stations = (page) => page.locator('.stations > li');
-const places = (page) => page.evaluate(() => Object.fromEntries(Object.entries(localStorage).filter(([key]) => key.startsWith('hearthsight:station:'))));
-const linksIn = async (page) => Object.values(await places(page)).map((text) => text.split(' ').pop());
 
 // To a page that asks for nothing: a blank one would still fetch this one's icon, from no origin.
 async function leave(page) {
@@ -22,39 +18,21 @@ async function leave(page) {
   await page.goto(new URL('elsewhere', world.url).href);
 }
 
-// Another working height, by a finger; `share` of the slider's length.
-async function change(page, share) {
-  await settle(page);
-  const { rect: [x, y, w, h] } = await item(page, 'field:view.standoff_mm');
-  await drag(page, [0.5, (0.5 + share) / 2, share].map((part) => [x + w * part, y + h / 2]));
-  await settle(page);
-  await keptSoon(page);
-}
-
-async function name(page, text) {
-  await openSheet(page, 'share');
-  const input = page.locator('[data-path="title"] input');
-  await input.fill(text);
-  await input.press('Enter');
-  await settle(page);
-  await keptSoon(page);
-}
-
 test('the bare address opens the last station of this device, and loading again adds none', async () => {
   const context = await newContext();
   let last;
   await withPage({ context }, async (page) => {
     assert.deepEqual(await places(page), {}, 'the example is kept though nobody changed it');
     await change(page, 0.7);
-    last = await config(page);
+    last = await configOf(page);
     await page.reload();
     await page.waitForFunction(() => performance.getEntriesByName('hearthsight:ready').length > 0 && !document.getElementById('panels').hidden);
     await change(page, 0.3);
-    last = await config(page);
+    last = await configOf(page);
     assert.equal(Object.keys(await places(page)).length, 2, 'one station, its two places');
   });
   await withPage({ context }, async (page) => {
-    assert.deepEqual(await config(page), last);
+    assert.deepEqual(await configOf(page), last);
     await silent(page);
     assert.equal(await stations(page).count(), 1);
   });
@@ -66,7 +44,7 @@ test('a change is kept also when the page is left at once', async () => {
   let first;
   await withPage({ context }, async (page) => {
     await settle(page);
-    first = await config(page);
+    first = await configOf(page);
     // What stands when the page is left is the measure: on a loaded machine a frame may still come.
     await page.evaluate(() => addEventListener('pagehide', () => {
       localStorage.setItem('left', JSON.stringify(globalThis.hearthsight.snapshot().config));
@@ -81,7 +59,7 @@ test('a change is kept also when the page is left at once', async () => {
   await withPage({ context }, async (page) => {
     const left = JSON.parse(await page.evaluate(() => localStorage.getItem('left')));
     assert.notDeepEqual(left, first);
-    assert.deepEqual(await config(page), left);
+    assert.deepEqual(await configOf(page), left);
   });
   await context.close();
 });
@@ -98,9 +76,9 @@ test('what was written only in part falls back to the place before it', async ()
     let newer;
     await withPage({ context }, async (page) => {
       await change(page, 0.7);
-      older = await config(page);
+      older = await configOf(page);
       await change(page, 0.3);
-      newer = await config(page);
+      newer = await configOf(page);
       await page.evaluate((spoilt) => {
         const keys = Object.keys(localStorage).filter((key) => key.startsWith('hearthsight:station:'));
         const last = keys.sort((a, b) => (localStorage[a] < localStorage[b] ? 1 : -1))[0];
@@ -110,10 +88,10 @@ test('what was written only in part falls back to the place before it', async ()
     });
     await withPage({ context }, async (page) => {
       // A wrong number spoils only what is said about the link, and the link itself is good.
-      assert.deepEqual(await config(page), kind === 'its number' ? newer : older, kind);
+      assert.deepEqual(await configOf(page), kind === 'its number' ? newer : older, kind);
       await silent(page);
       await change(page, 0.9);
-      assert.ok((await linksIn(page)).includes(await fragment(page)), kind);
+      assert.ok((await linksKept(page)).includes(await fragment(page)), kind);
     });
     await context.close();
   }
@@ -128,10 +106,10 @@ test('where all that is kept is damaged the page opens on the example', async ()
     localStorage.setItem('hearthsight:station:x', 'short');
   };
   await withPage({ before: rubbish }, async (page) => {
-    assert.equal((await config(page)).cooks.length, 3);
+    assert.equal((await configOf(page)).cooks.length, 3);
     assert.equal(await stations(page).count(), 0);
     await change(page, 0.7);
-    assert.ok((await linksIn(page)).includes(await fragment(page)));
+    assert.ok((await linksKept(page)).includes(await fragment(page)));
   });
 });
 
@@ -159,10 +137,10 @@ test('a full and a closed storage are told once, in one sentence, and all else w
       await page.locator('#notice-close').click();
       await change(page, 0.3);
       await silent(page);
-      const here = await config(page);
+      const here = await configOf(page);
       await openSheet(page, 'share');
       assert.equal(await page.locator('#link-text').inputValue(), `${world.url}#${await fragment(page)}`);
-      await withPage({ fragment: await fragment(page) }, async (other) => assert.deepEqual(await config(other), here));
+      await withPage({ fragment: await fragment(page) }, async (other) => assert.deepEqual(await configOf(other), here));
     });
   }
 });
@@ -171,7 +149,7 @@ test('a full storage first lets go of the oldest station without a name', async 
   const context = await newContext();
   await withPage({ context, before: full }, async (page) => {
     await page.evaluate(() => { globalThis.room = 100; });
-    await name(page, 'Named');
+    await titled(page, 'Named');
     await page.getByRole('button', { name: 'Start with the example' }).click();
     await change(page, 0.7);
     const second = await fragment(page);
@@ -179,7 +157,7 @@ test('a full storage first lets go of the oldest station without a name', async 
     await page.getByRole('button', { name: 'Start with the example' }).click();
     await page.evaluate(() => { globalThis.room = 2; });
     await change(page, 0.3);
-    const links = await linksIn(page);
+    const links = await linksKept(page);
     assert.ok(links.includes(await fragment(page)), 'the present one is not kept');
     assert.ok(!links.includes(second), 'the oldest one without a name is still there');
     assert.deepEqual((await stations(page).locator('strong').allTextContents()).filter((text) => text === 'Named'), ['Named']);
@@ -194,7 +172,7 @@ test('a storage that is cleared meanwhile is told, and this station is kept agai
     await page.evaluate(() => localStorage.clear());
     await change(page, 0.3);
     await told(page, /was cleared/);
-    assert.ok((await linksIn(page)).includes(await fragment(page)));
+    assert.ok((await linksKept(page)).includes(await fragment(page)));
     await page.locator('#notice-close').click();
     await change(page, 0.6);
     await silent(page);
@@ -218,7 +196,7 @@ test('two tabs with one station: both go on, and neither overwrites the other', 
       assert.notEqual(ofOne, ofTwo);
       await change(two, 0.2);
       await silent(two);
-      const links = await linksIn(one);
+      const links = await linksKept(one);
       for (const link of [ofOne, ofTwo, await fragment(two)]) assert.ok(links.includes(link), `${link} is lost`);
       assert.equal(await stations(one).count(), 2);
       assert.equal(await stations(two).count(), 2, 'the list does not follow the other tab');
@@ -238,7 +216,7 @@ test('a tab that slept while another one changed its station does not write over
       const ofTwo = await fragment(two);
       await change(one, 0.9);
       await told(one, /changed in another tab too/);
-      const links = await linksIn(one);
+      const links = await linksKept(one);
       assert.ok(links.includes(ofTwo) && links.includes(await fragment(one)));
     });
   });
@@ -251,12 +229,12 @@ test('a link in a new tab is a station of its own; the one before is one tap awa
   await withPage({}, async (page) => {
     await change(page, 0.2);
     link = await fragment(page);
-    theirs = await config(page);
+    theirs = await configOf(page);
   });
   const context = await newContext();
   await withPage({ context }, async (page) => {
     await change(page, 0.8);
-    await name(page, 'Back porch');
+    await titled(page, 'Back porch');
   });
   await withPage({ context, fragment: link }, async (page) => {
     assert.equal(await fragment(page), link);
@@ -265,15 +243,15 @@ test('a link in a new tab is a station of its own; the one before is one tap awa
     await keepPicture(page, 'link-beside-kept');
     await page.getByRole('button', { name: 'Show it' }).click();
     await settle(page);
-    assert.equal((await config(page)).title, 'Back porch');
+    assert.equal((await configOf(page)).title, 'Back porch');
     // And back to the link's own, both ways.
     await page.goBack();
     await settle(page);
     assert.equal(await fragment(page), link);
-    assert.deepEqual(await config(page), theirs);
+    assert.deepEqual(await configOf(page), theirs);
     await page.goForward();
     await settle(page);
-    assert.equal((await config(page)).title, 'Back porch');
+    assert.equal((await configOf(page)).title, 'Back porch');
     assert.equal(await stations(page).count(), 2);
   });
   // Opened again, it is known, and nothing is asked.
@@ -298,7 +276,7 @@ test('a link pasted under Share: what was there stays, by one tap, by Back and b
         await input.fill('Back porch');
         await input.press('Enter');
         await settle(page);
-        const before = await config(page);
+        const before = await configOf(page);
         await page.locator('#paste-text').fill(`${world.url}#${link}`);
         await page.locator('#open-link button').click();
         await settle(page);
@@ -310,8 +288,8 @@ test('a link pasted under Share: what was there stays, by one tap, by Back and b
         if (way === 'undo') await page.keyboard.press('Control+z');
         await settle(page);
         await keptSoon(page);
-        assert.deepEqual(await config(page), before, way);
-        const links = await linksIn(page);
+        assert.deepEqual(await configOf(page), before, way);
+        const links = await linksKept(page);
         assert.ok(links.includes(link) && links.includes(await fragment(page)), `${way}: one of the two is lost`);
         await openSheet(page, 'share');
         const names = await stations(page).locator('strong').allTextContents();
@@ -325,13 +303,13 @@ test('a link pasted under Share: what was there stays, by one tap, by Back and b
 test('a damaged link pasted under Share says so and changes nothing', async () => {
   await withPage({}, async (page) => {
     await change(page, 0.7);
-    const before = await config(page);
+    const before = await configOf(page);
     await openSheet(page, 'share');
     for (const text of ['Anonsense', 'https://example.org/', `${await fragment(page)}x`, 'a']) {
       await page.locator('#paste-text').fill(text);
       await page.locator('#open-link button').click();
       assert.match(await page.locator('#paste-error').textContent(), /damaged|cannot be opened/, text);
-      assert.deepEqual(await config(page), before);
+      assert.deepEqual(await configOf(page), before);
     }
     assert.equal(await stations(page).count(), 1);
     await page.locator('#close').click();
@@ -342,11 +320,11 @@ test('a damaged link pasted under Share says so and changes nothing', async () =
 test('stations are named, opened, renamed and deleted, and a deleted one comes back', async () => {
   const context = await newContext(devices.tallPhone);
   await withPage({ context }, async (page) => {
-    await name(page, 'Back porch');
-    const porch = await config(page);
+    await titled(page, 'Back porch');
+    const porch = await configOf(page);
     await page.getByRole('button', { name: 'Start with the example' }).click();
     await change(page, 0.2);
-    const yard = await config(page);
+    const yard = await configOf(page);
     await openSheet(page, 'share');
     const row = (text) => stations(page).filter({ hasText: text });
     assert.equal(await stations(page).count(), 2);
@@ -364,10 +342,10 @@ test('stations are named, opened, renamed and deleted, and a deleted one comes b
     await typed.fill('Side porch <b>');
     await keepPicture(page, 'station-naming');
     await typed.press('Enter');
-    assert.deepEqual(await config(page), yard, 'renaming another one changed the present one');
+    assert.deepEqual(await configOf(page), yard, 'renaming another one changed the present one');
     await page.getByRole('button', { name: 'Open: Side porch <b>' }).click();
     await settle(page);
-    assert.deepEqual(await config(page), { ...porch, title: 'Side porch <b>' });
+    assert.deepEqual(await configOf(page), { ...porch, title: 'Side porch <b>' });
 
     // The one on the screen is named in the list too.
     await openSheet(page, 'share');
@@ -376,17 +354,17 @@ test('stations are named, opened, renamed and deleted, and a deleted one comes b
     await page.getByRole('button', { name: 'Save name' }).click();
     await settle(page);
     await keptSoon(page);
-    assert.equal((await config(page)).title, undefined);
+    assert.equal((await configOf(page)).title, undefined);
 
     const other = stations(page).filter({ hasNotText: 'is on the screen' });
     await other.getByRole('button', { name: /^Delete/ }).click();
     assert.equal(await stations(page).count(), 1);
-    assert.equal((await linksIn(page)).includes(await fragment(page)), true);
+    assert.equal((await linksKept(page)).includes(await fragment(page)), true);
     await page.getByRole('button', { name: 'Bring it back' }).click();
     assert.equal(await stations(page).count(), 2);
     await other.getByRole('button', { name: /^Open/ }).click();
     await settle(page);
-    assert.deepEqual(await config(page), yard);
+    assert.deepEqual(await configOf(page), yard);
   });
   await context.close();
 });
@@ -394,7 +372,7 @@ test('stations are named, opened, renamed and deleted, and a deleted one comes b
 test('the list keeps every station with a name, and twenty without', async () => {
   const context = await newContext();
   await withPage({ context }, async (page) => {
-    await name(page, 'Named');
+    await titled(page, 'Named');
     await page.locator('#close').click();
     await page.locator('#document').waitFor({ state: 'hidden' });
     const links = await page.evaluate(() => {
@@ -428,14 +406,14 @@ test('the list keeps every station with a name, and twenty without', async () =>
 test('loaded again with a sheet open, the sheet is there, Back closes it, and no change is lost', async () => {
   await withPage({}, async (page) => {
     await settle(page);
-    await name(page, 'Back porch');
+    await titled(page, 'Back porch');
     await page.reload();
     await page.waitForFunction(() => performance.getEntriesByName('hearthsight:ready').length > 0 && !document.getElementById('panels').hidden);
     assert.ok(await page.locator('#panel-share').isVisible());
     await page.goBack();
     await page.locator('#document').waitFor({ state: 'hidden' });
     await settle(page);
-    assert.equal((await config(page)).title, 'Back porch');
-    await withPage({ fragment: await fragment(page) }, async (other) => assert.equal((await config(other)).title, 'Back porch'));
+    assert.equal((await configOf(page)).title, 'Back porch');
+    await withPage({ fragment: await fragment(page) }, async (other) => assert.equal((await configOf(other)).title, 'Back porch'));
   });
 });

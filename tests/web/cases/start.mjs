@@ -1,9 +1,8 @@
 // The first minute: who knows only the address has heights for two people after three answers.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, evaluateNatively, fragment, keepPicture, openSheet, phone, settle, snapshot, withPage, world } from '../support/page.mjs';
+import { configOf, devices, evaluateNatively, fragment, keepPicture, phone, settle, snapshot, titled, withPage, world } from '../support/page.mjs';
 
-const config = async (page) => (await snapshot(page)).config;
 const button = (page) => page.locator('#bar [data-sheet="start"]');
 
 test('knowing only the address: heights for two people, in under 90 s of the page\'s own time', async () => {
@@ -46,7 +45,7 @@ test('knowing only the address: heights for two people, in under 90 s of the pag
       // The example is one step back.
       await page.goBack();
       await settle(page);
-      assert.equal((await config(page)).cooks.length, 3);
+      assert.equal((await configOf(page)).cooks.length, 3);
       assert.ok(await button(page).isVisible());
     });
   }
@@ -54,7 +53,7 @@ test('knowing only the address: heights for two people, in under 90 s of the pag
 
 test('an answer that cannot be is said beside the question, and the station stays', async () => {
   await withPage({ extra: { locale: 'en-US' } }, async (page) => {
-    const before = await config(page);
+    const before = await configOf(page);
     await button(page).tap();
     await page.getByRole('button', { name: 'Show my heights' }).tap();
     assert.match(await page.locator('#start-error').textContent(), /height/);
@@ -67,23 +66,18 @@ test('an answer that cannot be is said beside the question, and the station stay
     await page.locator('#start-short').fill('12');
     await page.getByRole('button', { name: 'Show my heights' }).tap();
     assert.ok(await page.locator('#start-short').evaluate((input) => input === document.activeElement));
-    assert.deepEqual(await config(page), before);
+    assert.deepEqual(await configOf(page), before);
     await page.locator('#start-short').fill('');
     await page.getByRole('button', { name: 'Show my heights' }).tap();
     await settle(page);
-    assert.equal((await config(page)).cooks.length, 1);
+    assert.equal((await configOf(page)).cooks.length, 1);
   });
 });
 
 test('it can be left alone, and a station of one\'s own is never asked', async () => {
   const context = await world.browser.newContext({ ...phone, serviceWorkers: 'block' });
   await withPage({ context }, async (page) => {
-    await openSheet(page, 'share');
-    const input = page.locator('[data-path="title"] input');
-    await input.fill('Mine');
-    await input.press('Enter');
-    await settle(page);
-    await page.waitForTimeout(900);
+    await titled(page, 'Mine');
     assert.ok(!await button(page).isVisible());
   });
   await withPage({ context }, async (page) => {

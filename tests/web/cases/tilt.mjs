@@ -3,7 +3,7 @@
 // own, and both makers' signs.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, keepPicture, openSheet, phone, settle, snapshot, withPage } from '../support/page.mjs';
+import { configOf, devices, keepPicture, openSheet, phone, settle, snapshot, withPage } from '../support/page.mjs';
 
 const rad = Math.PI / 180;
 
@@ -27,7 +27,6 @@ const asking = (answer) => `(${sensor})(); DeviceMotionEvent.requestPermission =
 const set = (page, tilt) => page.evaluate((given) => { globalThis.tilt = given; }, tilt);
 const part = (page, use) => page.locator(`.tilt[data-use="${use}"]`);
 const said = async (page, use) => (await part(page, use).innerText());
-const config = async (page) => (await snapshot(page)).config;
 
 async function open(page, use) {
   await openSheet(page, 'oven');
@@ -47,7 +46,7 @@ async function planned(page) {
 
 test('line of sight: noise is averaged, turning round cancels the zero, and the plan stays as it is', async () => {
   await withPage({ before: sensor }, async (page) => {
-    const before = await config(page);
+    const before = await configOf(page);
     await open(page, 'sight');
     await measure(page, 'sight', 'Measure', { deg: -16, roll: 90, zero: 2, noise: 0.01 });
     let text = await said(page, 'sight');
@@ -72,13 +71,13 @@ test('line of sight: noise is averaged, turning round cancels the zero, and the 
     await measure(page, 'sight', 'Measure', { deg: -(plan + 6), roll: 90, noise: 0.005 });
     await measure(page, 'sight', 'Measure turned round', { deg: plan + 6, roll: 90, noise: 0.005 });
     assert.match(await said(page, 'sight'), /apart, more than their errors explain/);
-    assert.deepEqual(await config(page), before, 'a measurement changed the plan');
+    assert.deepEqual(await configOf(page), before, 'a measurement changed the plan');
   });
 });
 
 test('the fall of the ground goes into the plan by a tap, and out by undo', async () => {
   await withPage({ before: sensor, extra: { locale: 'en-GB' } }, async (page) => {
-    const before = await config(page);
+    const before = await configOf(page);
     await open(page, 'fall');
     // A quarter inch in a foot is 63.5 mm in 10 ft: 1.1935 degrees.
     const deg = Math.atan(1 / 48) / rad;
@@ -89,14 +88,14 @@ test('the fall of the ground goes into the plan by a tap, and out by undo', asyn
     const mm = Number(/falls (\d+) mm/.exec(text)[1]);
     assert.ok(Math.abs(mm - 63.5) <= 4, text);
     assert.match(text, /\u00B1 1[67] mm/);
-    assert.deepEqual(await config(page), before, 'it went into the plan unasked');
+    assert.deepEqual(await configOf(page), before, 'it went into the plan unasked');
     await part(page, 'fall').getByRole('button', { name: /^Put / }).tap();
     await settle(page);
-    assert.ok(Math.abs((await config(page)).site.fall_mm - mm) <= 0.5);
+    assert.ok(Math.abs((await configOf(page)).site.fall_mm - mm) <= 0.5);
     assert.match(await said(page, 'fall'), /Undo takes it out/);
     await page.locator('#undo').tap();
     await settle(page);
-    assert.deepEqual(await config(page), before);
+    assert.deepEqual(await configOf(page), before);
     // Not turned round at all.
     await measure(page, 'fall', 'Measure', { deg: -12 });
     await measure(page, 'fall', 'Measure turned round', { deg: -12 });
@@ -119,7 +118,7 @@ test('eye height by two angles: with its error, and as a body height for who kno
   await withPage({ before: sensor, extra: { locale: 'en-GB' } }, async (page) => {
     await open(page, 'eye');
     const names = await part(page, 'eye').locator('option').allTextContents();
-    const { cooks } = await config(page);
+    const { cooks } = await configOf(page);
     assert.deepEqual(names, cooks.map(({ name }) => name));
     const guess = cooks.findIndex((cook) => !cook.eye_height_mm && cook.build !== 'child');
     await part(page, 'eye').locator('select').selectOption(String(guess));
@@ -138,7 +137,7 @@ test('eye height by two angles: with its error, and as a body height for who kno
     await keepPicture(page, 'tilt-eye');
     await part(page, 'eye').getByRole('button', { name: 'Use that body height' }).tap();
     await settle(page);
-    const after = (await config(page)).cooks[guess];
+    const after = (await configOf(page)).cooks[guess];
     assert.equal(after.eye_height_mm, undefined);
     assert.ok(Math.abs((await snapshot(page)).report.cooks[guess].eye_height_mm - mm) <= 2);
   });

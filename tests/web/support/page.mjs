@@ -66,7 +66,15 @@ export async function fromDesk(page, name) {
 }
 
 export const snapshot = (page) => page.evaluate(() => globalThis.hearthsight.snapshot());
+export const configOf = async (page) => (await snapshot(page)).config;
 export const fragment = (page) => page.evaluate(() => location.hash.slice(1));
+
+// What the page says in its notice, sooner or later.
+export const told = (page, pattern) => page.locator('#notice-text', { hasText: pattern }).waitFor();
+
+// The places that this device keeps stations in, by key, and the links in them.
+export const places = (page) => page.evaluate(() => Object.fromEntries(Object.entries(localStorage).filter(([key]) => key.startsWith('hearthsight:station:'))));
+export const linksKept = async (page) => Object.values(await places(page)).map((text) => text.split(' ').pop());
 
 // The config leaves out what equals its default; two of them differ in a field or they do not.
 export const at = (config, field) => field.split('.').reduce((part, key) => part?.[key], config);
@@ -121,6 +129,28 @@ export async function drag(page, points) {
 export async function tap(page, [x, y]) {
   await drag(page, [[x, y]]);
   await settle(page);
+}
+
+// A change is written a moment after it; a loaded machine takes its time.
+export const keptSoon = (page) => page.waitForTimeout(900);
+
+// Another distance, by a finger; `share` of the slider's length. Kept when this returns.
+export async function change(page, share) {
+  await settle(page);
+  const { rect: [x, y, w, h] } = await item(page, 'field:view.standoff_mm');
+  await drag(page, [0.5, (0.5 + share) / 2, share].map((part) => [x + w * part, y + h / 2]));
+  await settle(page);
+  await keptSoon(page);
+}
+
+// The station's name, typed under Share. Kept when this returns.
+export async function titled(page, text) {
+  await openSheet(page, 'share');
+  const input = page.locator('[data-path="title"] input');
+  await input.fill(text);
+  await input.press('Enter');
+  await settle(page);
+  await keptSoon(page);
 }
 
 // Two quick taps. Each event says itself when it was, so that a machine with too much to do cannot
