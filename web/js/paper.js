@@ -18,7 +18,7 @@ function offerPacket(engine, say) {
     el('option', { value: 'letter', text: 'Letter' }), el('option', { value: 'a4', text: 'A4' }));
   if (document.querySelector('input[name="units"]:checked')?.value === 'mm') paper.value = 'a4';
   const make = el('button', { type: 'button', class: 'plain', id: 'make-packet', text: 'Make the packet' });
-  const files = el('ul', { id: 'packet-files' });
+  const files = el('div', { id: 'packet-files' });
   const send = el('button', { type: 'button', class: 'plain', id: 'send-packet', text: 'Send the packet', hidden: true });
   find('paper-state').before(
     el('p', { text: 'The packet is what a shop builds from: drawings, parts and all that follows from them.' }),
@@ -34,14 +34,19 @@ function offerPacket(engine, say) {
     const all = engine.packet(location.href.split('#')[0], letter()).map(fileOf);
     make.disabled = false;
     [pdf] = all;
-    files.replaceChildren(...all.map((file) => {
-      const button = el('button', { type: 'button', class: 'plain', text: `Save ${file.name}` });
-      button.addEventListener('click', () => save(file, file.name));
-      return el('li', {}, button);
+    const offer = (file) => el('li', {}, el('button', {
+      type: 'button', class: file === pdf ? 'main' : 'plain', text: `Save ${file.name}`, click: () => save(file, file.name),
     }));
+    const isDrawing = (file) => file.type === types.svg;
+    const drawings = all.filter(isDrawing);
+    // Each drawing is in the PDF already; by themselves they would bury the rest.
+    files.replaceChildren(
+      el('ul', { class: 'bare row' }, ...all.filter((file) => !isDrawing(file)).map(offer)),
+      el('details', {}, el('summary', { text: `${drawings.length} drawings, one by one` }),
+        el('ul', { class: 'bare row' }, ...drawings.map(offer))));
     send.hidden = !navigator.canShare?.({ files: [pdf] });
     save(pdf, pdf.name);
-    say(`The packet is made: ${all.length} files.`);
+    say(`${pdf.name} is made and given to this device to save: the whole packet. Its parts, as files of their own, are below.`);
   });
   send.addEventListener('click', async () => {
     try {

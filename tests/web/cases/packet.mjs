@@ -39,7 +39,12 @@ for (const device of [devices.desktop, devices.phone ?? devices.desktop]) {
         assert.ok(pdf.bytes.equals(readFileSync(path.join(folder, 'packet.pdf'))), 'packet.pdf differs');
         const names = readFileSync(path.join(folder, 'files.txt'), 'utf8').trim().split('\n');
         const offered = await page.locator('#packet-files button').allTextContents();
-        assert.deepEqual(offered, names.map((name) => `Save ${name.replace('/', '-')}`));
+        assert.equal(offered[0], 'Save packet.pdf');
+        assert.deepEqual([...offered].sort(), names.map((name) => `Save ${name.replace('/', '-')}`).sort());
+        assert.match(await page.locator('#paper-state').textContent(), /packet\.pdf is made and given to this device/);
+        const section = page.getByRole('button', { name: 'Save drawings-section.svg', exact: true });
+        assert.ok(!await section.isVisible(), 'drawings bury the rest');
+        await page.locator('#packet-files summary').click();
         for (const name of ['packet.html', 'parts.csv', 'cuts.csv', 'stock.csv', 'drawings/section.svg', 'drawings/strip_1.svg', 'station.json']) {
           const file = await saved(page, () => page.getByRole('button', { name: `Save ${name.replace('/', '-')}`, exact: true }).click());
           assert.ok(file.bytes.equals(readFileSync(path.join(folder, name))), `${name} differs`);
