@@ -224,6 +224,11 @@ export function makeFamily(engine, host) {
     type: 'button', class: 'plain', id: 'ask-someone', text: 'Ask someone to add themselves',
     click: async () => setText(asking, await host.send({ invite: true })),
   }), asking);
+  // Who looks for it among what is sent finds it there too.
+  find('send-link').after(el('button', {
+    type: 'button', class: 'plain', id: 'ask-by-link', text: 'Ask someone to add themselves',
+    click: async () => setText(find('copy-state'), await host.send({ invite: true })),
+  }));
 
   const openJoin = () => {
     host.openPeople();
@@ -238,7 +243,7 @@ export function makeFamily(engine, host) {
     // where it also asks something. False: it asks nothing.
     greet(link, invited, after) {
       if (!invited && reply.look(link)) {
-        host.tell(`This link answers your station ${reply.name()}. Nothing of it is taken in yet.`,
+        host.tell(`This link answers your station ${reply.name()}. You see their version; yours is kept as it was until you take something in.`,
           { label: 'Look at it', action() { host.openPeople(); reply.open(); } });
         return true;
       }
