@@ -4,6 +4,7 @@ import './cases/drawings.mjs';
 import './cases/plots.mjs';
 import './cases/report.mjs';
 import './cases/packet.mjs';
+import './cases/stock.mjs';
 import './cases/templates.mjs';
 import './cases/ground.mjs';
 import './cases/pictures.mjs';

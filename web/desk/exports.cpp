@@ -14,6 +14,7 @@
 #include "engine/base/number_text.h"
 #include "engine/config/fields.h"
 #include "engine/config/setting.h"
+#include "engine/config/stock_csv.h"
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/packet.h"
 #include "engine/report/base_template.h"
@@ -74,6 +75,16 @@ EMSCRIPTEN_KEEPALIVE const char* dk_remove_point(int index) {
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_set_out_points() {
   return done(app().session.set_out_points());
+}
+EMSCRIPTEN_KEEPALIVE const char* dk_add_stock() { return done(app().session.add_stock()); }
+EMSCRIPTEN_KEEPALIVE const char* dk_remove_stock(int index) {
+  return done(app().session.remove_stock(static_cast<std::size_t>(index)));
+}
+EMSCRIPTEN_KEEPALIVE const char* dk_open_stock(const char* csv) {
+  return done(app().session.open_stock(csv));
+}
+EMSCRIPTEN_KEEPALIVE const char* dk_stock_csv() {
+  return answer(hs::config::stock_csv(app().session.config()));
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_open_json(const char* text) {
   return done(app().session.open_json(text));

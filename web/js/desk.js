@@ -18,6 +18,10 @@ export function makeDesk(engine) {
     addPoint: (x, y, kind, setup) => json('add_point', x, y, kind, setup),
     removePoint: (index) => json('remove_point', index),
     setOutPoints: () => json('set_out_points'),
+    addStock: () => json('add_stock'),
+    removeStock: (index) => json('remove_stock', index),
+    openStock: (csv) => json('open_stock', csv),
+    stockCsv: () => text('stock_csv'),
     openJson: (value) => json('open_json', value),
     acceptTrial: () => json('accept_trial'),
     // A station of one's own from two body heights and a kind of oven.

@@ -14,6 +14,7 @@ import { openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
 import { makeStart } from './start.js';
 import { makeStations, nameOf } from './stations.js';
+import { makeStock } from './stock.js';
 import { makeSurvey } from './survey.js';
 import { makeTell } from './tell.js';
 import { makeTilt } from './tilt.js';
@@ -146,6 +147,7 @@ export function makeDocument(program, host) {
   listenToPaper(engine);
   listenToStrips(engine, host.units);
   const survey = makeSurvey(engine, actions, { after, place: find('ground') });
+  const stock = makeStock(engine, actions, { after, place: find('ground') });
 
   const shelfPlace = el('section', { id: 'kept' });
   find('share-fields').after(shelfPlace);
@@ -238,6 +240,7 @@ export function makeDocument(program, host) {
     keep.changed();
     forms.update(table, person, forgetNext);
     survey.update(byPath, report, page);
+    stock.update(byPath, forgetNext);
     setHidden(find('strips'), !report.survey?.base);
     forgetNext = false;
     share.update();

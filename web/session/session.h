@@ -51,6 +51,10 @@ class Session {
   std::vector<Problem> remove_point(std::size_t index);
   // The usual points in the place of those that are there, none of them read.
   std::vector<Problem> set_out_points();
+  // The stock list (web/session/shop.cpp): a row more, one less, or all rows of a CSV file.
+  std::vector<Problem> add_stock();
+  std::vector<Problem> remove_stock(std::size_t index);
+  std::vector<Problem> open_stock(std::string_view csv);
   std::vector<Problem> open_json(std::string_view text);
   std::vector<Problem> open_link(std::string_view text);
   std::vector<Problem> accept_trial();  // applies the cold trial's correction
