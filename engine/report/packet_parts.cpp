@@ -4,11 +4,13 @@
 
 #include "engine/base/number_text.h"
 #include "engine/base/version.h"
+#include "engine/config/fields.h"
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/survey_result.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/cited.h"
 #include "engine/report/parts_words.h"
+#include "engine/report/pdf_font.h"
 #include "engine/report/phrases.h"
 #include "engine/report/report_json.h"
 #include "engine/report/safety_sheet.h"
@@ -117,6 +119,31 @@ std::string packet_title(const config::Config& config) {
   return config.title.empty() ? "An outdoor pizza-oven station" : config.title;
 }
 
+namespace {
+
+// "Name of cook 2, currency": what somebody typed that the PDF's typeface cannot print whole; empty
+// where it prints all.
+std::string not_printed(const config::Config& config) {
+  std::string names;
+  for (const config::Field& field : config::fields()) {
+    if (field.quantity != Quantity::Text) continue;
+    const config::List* list = config::list_of(field.group);
+    for (std::size_t row = 0; row < config::rows_of(config, field.group); ++row) {
+      const config::Value value = field.get(config, row);
+      const auto* text = std::get_if<std::string>(&value);
+      std::size_t lost = 0;
+      if (text != nullptr) pdf_letters(*text, &lost);
+      if (lost == 0) continue;
+      names += (names.empty() ? "" : ", ") + lower_first(std::string(field.label));
+      if (list != nullptr)
+        names += " of " + std::string(list->item) + " " + std::to_string(row + 1);
+    }
+  }
+  return names;
+}
+
+}  // namespace
+
 PacketPart cover_part(const PacketView& view) {
   const config::Config& config = view.config;
   DocPart part{"cover", packet_title(config)};
@@ -126,6 +153,10 @@ PacketPart cover_part(const PacketView& view) {
   all.push_back(words("Counters and cabinets around an outdoor pizza oven, for " + names + "."));
   all.push_back(note("Worked out by Hearthsight " + std::string(version()) +
                      "; fingerprint of what was given: " + config_fingerprint(config) + "."));
+  if (const std::string lost = not_printed(config); !lost.empty()) {
+    all.push_back(note("The PDF's typeface has Latin letters only, and prints others as \"?\": " +
+                       lost + ". The packet's HTML shows them whole."));
+  }
   const Summary s = summary(config, view.evaluation, view.choice.units);
   for (const Headline& h : s.headlines) {
     all.push_back(block(Kind::Large, plain_marks(h.value), h.label));
