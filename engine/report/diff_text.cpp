@@ -90,7 +90,9 @@ std::string row_name(const config::Config& config, const config::Field& field, s
 
 std::string given_lines(const DiffSide& before, const DiffSide& after, Units units) {
   std::string lines;
+  config::Group told = config::Group::Station;
   for (const config::Field& field : config::fields()) {
+    bool came_or_went = false;
     const std::size_t then = config::rows_of(before.config, field.group);
     const std::size_t now = config::rows_of(after.config, field.group);
     for (std::size_t row = 0; row < std::max(then, now); ++row) {
@@ -99,7 +101,8 @@ std::string given_lines(const DiffSide& before, const DiffSide& after, Units uni
       // A row that came or went is told once, by its first field.
       if (had != has) {
         const config::List* list = config::list_of(field.group);
-        if (list == nullptr || config::key_of(field) != "name") continue;
+        if (list == nullptr || field.group == told) continue;
+        came_or_went = true;
         const DiffSide& side = had ? before : after;
         lines += "Given: " + std::string(list->item) + " " +
                  field_text(field, side.config, row, units) + (had ? " is gone\n" : " is new\n");
@@ -108,6 +111,33 @@ std::string given_lines(const DiffSide& before, const DiffSide& after, Units uni
       lines += "Given: " + std::string(field.label) + row_name(after.config, field, row) + ": " +
                plain_marks(field_text(field, after.config, row, units)) + ", was " +
                plain_marks(field_text(field, before.config, row, units)) + "\n";
+    }
+    if (came_or_went) told = field.group;
+  }
+  return lines;
+}
+
+// What each sees, and from where: eyes move that even where hands hold the heights.
+std::string cook_lines(const Summary& before, const Summary& after) {
+  std::string lines;
+  for (const CookLine& now : after.cooks) {
+    for (const CookLine& then : before.cooks) {
+      if (then.name != now.name || then.line == now.line) continue;
+      lines += "Cover, drawings: " + now.name + ": " + plain_marks(now.line) +
+               "; was: " + plain_marks(then.line) + "\n";
+    }
+  }
+  return lines;
+}
+
+// A height that something given has not moved, and what holds it there.
+std::string held_lines(const Summary& before, const Summary& after) {
+  std::string lines;
+  for (const Headline& now : after.headlines) {
+    for (const Headline& then : before.headlines) {
+      if (then.id != now.id || then.value != now.value) continue;
+      lines += "Unmoved: " + lower_first(now.label) + ", " + plain_marks(now.value) +
+               (now.note.empty() ? "" : "; " + plain_marks(now.note)) + "\n";
     }
   }
   return lines;
@@ -121,6 +151,11 @@ std::string diff_text(const DiffSide& before, const DiffSide& after, Units units
   const std::string currency = packet ? packet->costing.currency : std::string();
   for (const evaluate::Change& change : evaluate::changes(before.evaluation, after.evaluation)) {
     out += change_line(change, units, currency);
+  }
+  if (!out.empty()) {
+    const Summary then = summary(before.config, before.evaluation, units);
+    const Summary now = summary(after.config, after.evaluation, units);
+    out += cook_lines(then, now) + held_lines(then, now);
   }
   return out.empty() ? "Nothing is different.\n" : out;
 }

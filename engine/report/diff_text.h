@@ -17,7 +17,8 @@ struct DiffSide {
 };
 
 // A line for each: "Given: Eye height of Idris: 66 in, was 65 in", then "Cover: dough counter,
-// height: ...", grouped by sheet. "Nothing is different." where that is so.
+// height: ...", grouped by sheet; what each cook now sees; a height that stays and what holds it
+// there. "Nothing is different." where that is so.
 std::string diff_text(const DiffSide& before, const DiffSide& after, Units units);
 
 }  // namespace hs::report

@@ -332,3 +332,23 @@ test('the stock list goes out and comes back the same; what is wrong is named by
     assert.match(refused.stderr, said);
   }
 });
+
+test('an eye an inch higher: what each sees is told, and what holds a height that stays', () => {
+  const config = JSON.parse(readFileSync(demo, 'utf8'));
+  const report = JSON.parse(run(['evaluate', demo]).stdout);
+  const files = [0, 25.4].map((more, i) => {
+    const given = structuredClone(config);
+    given.cooks[1].eye_height_mm = Number((report.cooks[1].eye_height_mm + more).toFixed(1));
+    const file = join(folder, `eye_${i}.json`);
+    writeFileSync(file, JSON.stringify(given));
+    return file;
+  });
+  const [then, now] = files.map((file) => JSON.parse(run(['evaluate', file]).stdout));
+  const { stdout } = run(['diff', ...files, '--units', 'mm']);
+  const share = (one) => Math.floor(one.cooks[1].upright.visible_pizza_fraction * 100 + 0.5);
+  assert.notEqual(share(then), share(now));
+  assert.match(stdout, new RegExp(`${config.cooks[1].name}: sees ${share(now)} % .*; was: sees ${share(then)} %`), stdout);
+  // The shortest cook's hands hold the oven's counter, whatever the eyes do.
+  assert.equal(then.used.oven_base_height_mm, now.used.oven_base_height_mm);
+  assert.match(stdout, new RegExp(`^Unmoved: oven counter, .*hands`, 'm'), stdout);
+});
