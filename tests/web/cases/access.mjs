@@ -68,8 +68,8 @@ async function check(page, what) {
       .map(({ target, failureSummary }) => `${id}: ${target} ${failureSummary}`));
     return { faults: short(violations), unsure: short(incomplete.map((rule) => ({ ...rule, nodes: rule.nodes.filter((node) => !isDrawn(rule.id, node)) }))), passes: passes.length };
   }, tags);
-  assert.deepEqual(told.faults.slice(0, 8), [], `${what}: ${told.faults.length} faults`);
-  assert.deepEqual(told.unsure.slice(0, 8), [], `${what}: ${told.unsure.length} not judged`);
+  assert.deepEqual(told.faults.slice(0, 8), [], `${what}: ${told.faults.length} faults: ${told.faults.slice(0, 8).join('; ')}`);
+  assert.deepEqual(told.unsure.slice(0, 8), [], `${what}: ${told.unsure.length} not judged: ${told.unsure.slice(0, 8).join('; ')}`);
   // A checker that looked at nothing finds nothing.
   assert.ok(told.passes >= 15, `${what}: only ${told.passes} rules had something to look at`);
 }
