@@ -14,7 +14,7 @@ inline constexpr std::string_view kCarries[] = {"timber", "legs", "masonry", "ba
 
 inline constexpr auto kLoadsRows = std::to_array<Row>({
     STATION(440, "loads.feet_across_mm", kLength, Absent::Unknown, 50, 3000, 10, Words{},
-            "load.deck load.deck_strength load.oven", "Oven's feet, across",
+            "load.deck load.deck_years load.deck_strength load.oven", "Oven's feet, across",
             "How far apart are the oven's feet, left to right?",
             "Middle to middle. Left out: 50 mm (2 in) inside its body.", &Config::loads,
             &Loads::feet_across_mm),
@@ -22,10 +22,10 @@ inline constexpr auto kLoadsRows = std::to_array<Row>({
             "Oven's feet, front to back", "How far apart are the oven's feet, front to back?",
             "Middle to middle. Left out: 50 mm (2 in) inside its body.", &Config::loads,
             &Loads::feet_deep_mm),
-    STATION(442, "loads.foot_mm", kLength, Absent::Default, 10, 400, 5, Words{},
-            "load.deck load.deck_strength", "Foot", "How wide is one foot of the oven?",
-            "Across what touches the counter, or a plate under it.", &Config::loads,
-            &Loads::foot_mm),
+    STATION(
+        442, "loads.foot_mm", kLength, Absent::Default, 10, 400, 5, Words{},
+        "load.deck load.deck_years load.deck_strength", "Foot", "How wide is one foot of the oven?",
+        "Across what touches the counter, or a plate under it.", &Config::loads, &Loads::foot_mm),
     STATION(443, "loads.held", Quantity::Choice, Absent::Unknown, 0, 0, 0, Words{kHeld},
             "load.tip load.child load.pull load.wind", "Held by",
             "What holds the cabinets upright?",

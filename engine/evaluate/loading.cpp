@@ -89,6 +89,8 @@ void add_decks(Findings& out, const loads::Loads& loads) {
              1,
              1 - deck.bend.sag_mm / deck.limit_mm,
              where});
+    const double years = deck.years_mm() / deck.years_limit_mm();
+    out.add({"load.deck_years", share_verdict(years), {}, years, 1, 1 - years, where});
     out.add({"load.deck_strength",
              deck.strength <= 1 ? Verdict::Ok : Verdict::Fail,
              {},

@@ -39,6 +39,14 @@ Judged judge(double foot_n, double span_mm, const std::optional<double>& at_mm, 
 
 }  // namespace
 
+std::optional<Strip> outdoor_strip(double sheet_mm) {
+  std::optional<Strip> strip = strip_of(sheet_mm);
+  if (!strip) return {};
+  strip->ei_n_mm *= kMoistStiffness;
+  strip->moment_n *= kMoistStrength * kStaysStrength;
+  return strip;
+}
+
 Deck deck_of(double foot_n, double foot_mm, double span_mm, const std::optional<double>& at_mm,
              double sheet_mm, int layers, double depth_mm) {
   Deck deck;
@@ -49,7 +57,7 @@ Deck deck_of(double foot_n, double foot_mm, double span_mm, const std::optional<
   deck.strip_mm = strip_mm(foot_mm, span_mm, depth_mm);
   // Thinner than any rating: as the thinnest, thinned in proportion to what bends.
   constexpr double kThinnest_mm = 0.344 * 25.4;
-  const std::optional<Strip> rated = strip_of(std::max(sheet_mm, kThinnest_mm));
+  const std::optional<Strip> rated = outdoor_strip(std::max(sheet_mm, kThinnest_mm));
   if (!rated) return deck;
   Strip strip = *rated;
   if (sheet_mm < kThinnest_mm) {
@@ -70,7 +78,8 @@ Deck deck_of(double foot_n, double foot_mm, double span_mm, const std::optional<
         judge(foot_n, clear_mm, {}, strip, strip_mm(foot_mm, clear_mm, depth_mm), layers);
     deck.stiffeners = count;
     deck.stiffened_mm = with.bend.sag_mm;
-    deck.mended = with.bend.sag_mm <= clear_mm * kSagShare && with.strength <= 1;
+    deck.mended = with.bend.sag_mm <= clear_mm * kSagShare &&
+                  kYearsSag * with.bend.sag_mm <= clear_mm * kYearsShare && with.strength <= 1;
     if (deck.mended) break;
   }
   if (deck.stiffeners == 0) return deck;

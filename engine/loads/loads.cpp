@@ -56,7 +56,7 @@ std::optional<Deck> worst_deck(const config::Config& config, const Asked& asked,
   std::optional<Deck> worst;
   const auto weigh = [&worst](const Deck& deck) {
     const auto badness = [](const Deck& d) {
-      return std::max(d.bend.sag_mm / d.limit_mm, d.strength);
+      return std::max(d.years_mm() / d.years_limit_mm(), d.strength);
     };
     if (!worst || badness(deck) > badness(*worst)) worst = deck;
   };
@@ -77,7 +77,7 @@ std::optional<Deck> worst_deck(const config::Config& config, const Asked& asked,
 // Under a block or a slab the oven's weight is spread over as much as that covers.
 std::optional<Deck> spread_deck(const config::Config& config, const Asked& asked,
                                 const Block& spread, double mass_kg) {
-  const auto strip = strip_of(config.build.sheet_mm);
+  const auto strip = outdoor_strip(config.build.sheet_mm);
   if (!strip) return {};
   const int layers = config.build.layers == config::Layers::Two ? 2 : 1;
   std::optional<Deck> worst;

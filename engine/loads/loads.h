@@ -60,6 +60,13 @@ struct OvenLoads {
   double gust_m_s = 0, pull_n = 0;
 };
 
+inline constexpr double kYearsShare = 1.0 / 240;  // US practice for a load that stays
+// Plywood out of doors may hold 16 % of water: 0.85 of its stiffness, 0.75 of its strength (APA
+// panel design, from memory). A load that stays: 0.9 of its strength (NDS table 2.3.2), and twice
+// the sag in years (NDS 3.5.2, wood structural panels); both from memory.
+inline constexpr double kMoistStiffness = 0.85, kMoistStrength = 0.75;
+inline constexpr double kStaysStrength = 0.9, kYearsSag = 2.0;
+
 enum class Under : std::uint8_t { Sheets, Block };  // under the oven: the deck, or the block's top
 struct Deck {
   Under what = Under::Sheets;
@@ -70,9 +77,13 @@ struct Deck {
   double strength = 0;      // moment over what is allowed
   int stiffeners = 0;       // of 2x lumber on edge under it, from front to back
   int stiffener_in = 0;     // 4: a 2x4; 0: none is enough
-  double stiffened_mm = 0;  // sag then
+  double stiffened_mm = 0;  // sag then, at first
   bool mended = true;       // false: even with as many as there is room for it is too weak
-  bool holds() const { return bend.sag_mm <= limit_mm && strength <= 1; }
+  double years_mm() const { return kYearsSag * bend.sag_mm; }  // sag after years of the same weight
+  double years_limit_mm() const { return span_mm * kYearsShare; }
+  bool holds() const {
+    return bend.sag_mm <= limit_mm && years_mm() <= years_limit_mm() && strength <= 1;
+  }
 };
 
 struct Lift {
@@ -126,11 +137,15 @@ inline constexpr double kFaceBears_n_mm2 = 2.5;
 // 50 us.
 Loads loads_of(const config::Config& config, const Asked& asked);
 
+// A strip out of doors, under a load that stays. nullopt: thinner than any rating.
+std::optional<Strip> outdoor_strip(double sheet_mm);
+
 // Longer by, mm.
 double growth_mm(double length_mm, double per_degree, double degrees);
 
 // The deck under one foot: `foot_n` in the middle of the span, or `at_mm` from its left end where
-// the place of the feet is known. Sheets are not glued: they share the load.
+// the place of the feet is known. Sheets are not glued: they share the load. Moist, and a load that
+// stays.
 Deck deck_of(double foot_n, double foot_mm, double span_mm, const std::optional<double>& at_mm,
              double sheet_mm, int layers, double depth_mm);
 

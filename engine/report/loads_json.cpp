@@ -53,6 +53,8 @@ void put_deck(JsonWriter& out, const loads::Deck& deck) {
   put_mm(out, "strip_mm", deck.strip_mm);
   put_number(out, "sag_mm", deck.bend.sag_mm, 2);
   put_number(out, "limit_mm", deck.limit_mm, 2);
+  put_number(out, "years_sag_mm", deck.years_mm(), 2);
+  put_number(out, "years_limit_mm", deck.years_limit_mm(), 2);
   put_number(out, "moment_n_m", deck.bend.moment_n_mm / 1000, 1);
   put_share(out, "of_strength", deck.strength);
   put_number(out, "stiffeners", deck.stiffeners, 0);

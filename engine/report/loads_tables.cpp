@@ -95,8 +95,8 @@ Table limits_table(const Page& page, const loads::Loads& loads) {
 
 Table decks_table(const Page& page, const loads::Loads& loads) {
   Table table{"Under the oven's feet",
-              {"What", "Free span", "Sheets", "Bends", "Limit, span / 360", "Margin",
-               "Of its strength", "Stiffeners", "Bends with them"},
+              {"What", "Free span", "Sheets", "Bends", "Limit, span / 360", "Margin", "After years",
+               "Limit, span / 240", "Of its strength", "Stiffeners", "Bends with them"},
               {}};
   for (const loads::Deck& deck : loads.decks) {
     const std::string stiffeners = stiffener_words(deck);
@@ -104,7 +104,8 @@ Table decks_table(const Page& page, const loads::Loads& loads) {
         {capitalised(std::string(under_words(deck.what))), page.length(deck.span_mm),
          trimmed(deck.layers, 0) + ", " + cut_length(deck.thick_mm, page.units) + " in all",
          small_length(deck.bend.sag_mm, page.units), small_length(deck.limit_mm, page.units),
-         signed_share(deck.limit_mm, deck.bend.sag_mm), percent(deck.strength),
+         signed_share(deck.limit_mm, deck.bend.sag_mm), small_length(deck.years_mm(), page.units),
+         small_length(deck.years_limit_mm(), page.units), percent(deck.strength),
          stiffeners.empty() ? "none needed" : stiffeners,
          small_length(deck.stiffened_mm, page.units)});
   }

@@ -141,7 +141,7 @@ TEST_CASE("growth is length times coefficient times degrees", "[loads][source]")
 }
 
 TEST_CASE("a deck that sags too much gets stiffeners that mend it", "[loads]") {
-  const Deck weak = deck_of(250, 40, 700, {}, 11.9, 1, 600);
+  const Deck weak = deck_of(160, 40, 700, {}, 11.9, 1, 600);
   CHECK_FALSE(weak.holds());
   CHECK(weak.stiffeners >= 1);
   CHECK(weak.stiffener_in >= 3);
@@ -155,12 +155,13 @@ TEST_CASE("a deck that sags too much gets stiffeners that mend it", "[loads]") {
   const Deck strong = deck_of(200, 40, 400, {}, 18.3, 2, 600);
   CHECK(strong.holds());
   CHECK(strong.stiffeners == 0);
-  // By hand: strip 200 mm, EI 2 x 200 x 440 000 x kEiFoot; P L3 / 48 EI.
-  const double ei = 2 * 200 * 440000 * 4.4482216 * 25.4 * 25.4 / 304.8;
+  // By hand: strip 200 mm, EI 2 x 200 x 440 000 x kEiFoot; P L3 / 48 EI. Out of doors 0.85 of the
+  // stiffness, 0.75 x 0.9 of the strength.
+  const double ei = 0.85 * 2 * 200 * 440000 * 4.4482216 * 25.4 * 25.4 / 304.8;
   CHECK_THAT(strong.bend.sag_mm, WithinRel(200 * 400.0 * 400 * 400 / (48 * ei), 1e-9));
   CHECK_THAT(strong.limit_mm, WithinAbs(400.0 / 360, 1e-12));
   CHECK_THAT(strong.strength,
-             WithinRel(200 * 400.0 / 4 / (2 * 200 * 845 * 4.4482216 * 25.4 / 304.8), 1e-9));
+             WithinRel(200 * 400.0 / 4 / (0.675 * 2 * 200 * 845 * 4.4482216 * 25.4 / 304.8), 1e-9));
 }
 
 TEST_CASE("a foot nearer to the middle, a wider span and a thinner sheet never sag less",

@@ -203,6 +203,31 @@ TEST_CASE("a base of cellular PVC that carries is refused; masonry ovens stand o
   CHECK(found(e, "frame.masonry"));
 }
 
+TEST_CASE("the deck by hand: moist, under a load that stays", "[loads]") {
+  // 48/24 plywood, AWC manual, table M9.2-1: EI 440 000 lb in2 (and 845 lb in) for each foot. 400
+  // mm of span, so a strip of 200 mm; 500 N in its middle: P L^3 / 48 EI and P L / 4. Out of doors
+  // 0.85 of the stiffness; 0.75 and 0.9 of the strength; twice the sag in years.
+  const double ei = 440000 * 4.4482216 * 25.4 * 25.4 / 304.8 * 200;
+  const double sag_mm = 500.0 * 400 * 400 * 400 / (48 * 0.85 * ei);
+  const Deck deck = deck_of(500, 50, 400, {}, 18.3, 1, 600);
+  CHECK_THAT(deck.strip_mm, WithinRel(200, 1e-12));
+  CHECK_THAT(deck.bend.sag_mm, WithinRel(sag_mm, 1e-9));
+  CHECK_THAT(deck.limit_mm, WithinRel(400 / 360.0, 1e-12));
+  CHECK_THAT(deck.years_mm(), WithinRel(2 * sag_mm, 1e-9));
+  CHECK_THAT(deck.years_limit_mm(), WithinRel(400 / 240.0, 1e-12));
+  const double may_n_mm = 0.675 * 4.4482216 * 25.4 / 304.8 * 200;  // for each lb in of a foot
+  CHECK_THAT(deck.strength * strip_of(18.3)->moment_n / kMomentFoot_n,
+             WithinRel(500.0 * 400 / 4 / may_n_mm, 1e-9));
+  // What bends just enough at first bends too much in years: 2 x 240 / 360 is more than one.
+  const double just_n = 500 * deck.limit_mm / deck.bend.sag_mm;
+  const Deck at_limit = deck_of(0.999 * just_n, 50, 400, {}, 18.3, 1, 600);
+  CHECK(at_limit.bend.sag_mm <= at_limit.limit_mm);
+  CHECK(at_limit.years_mm() > at_limit.years_limit_mm());
+  CHECK_FALSE(at_limit.holds());
+  const Deck well = deck_of(0.749 * just_n, 50, 400, {}, 18.3, 1, 600);
+  CHECK(well.years_mm() <= well.years_limit_mm());
+}
+
 TEST_CASE("a heavy oven on thin sheets over a wide bay gets stiffeners", "[loads]") {
   config::Config c = station();
   c.oven.mass_kg = 250;
