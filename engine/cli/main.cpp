@@ -330,10 +330,9 @@ Outcome draw(std::vector<std::string_view> words) {
   const std::string_view name = take_second(words);
   const hs::report::SheetKind* kind = hs::report::find_sheet(name);
   // Drawings of what is built are as many as there are parts.
-  const bool built = name.starts_with("frame_") || name.starts_with("panel_");
-  if (kind == nullptr && !built) {
+  if (kind == nullptr && !hs::report::is_build_sheet_name(name)) {
     problems.push_back({"NAME", name.empty() ? "" : hs::shortened(name),
-                        sheet_names() + ", frame_front, frame_pulled_apart, panel_N"});
+                        sheet_names() + ", frame_front, frame_pulled_apart, panel_N, base_N"});
   }
   const Loaded loaded = load(words);
   append(problems, loaded.problems);
@@ -353,8 +352,8 @@ Outcome draw(std::vector<std::string_view> words) {
     const std::string names = hs::report::build_sheet_names(e);
     return refused("NAME", hs::shortened(name),
                    names.empty()
-                       ? "another station: no cabinet can be built here, see the findings "
-                         "of evaluate"
+                       ? "another station: no cabinet can be built here and no ground is read, "
+                         "see the findings of evaluate"
                        : names);
   }
   return done(hs::report::svg(

@@ -2,6 +2,12 @@
 
 namespace hs::frame {
 
+std::vector<Block> blocks_of(const Piece& piece) {
+  std::vector<Block> all = piece.folds;
+  all.push_back(piece.place);
+  return all;
+}
+
 std::string_view kind_name(Kind kind) {
   constexpr std::string_view kNames[] = {"base board, front",
                                          "base board, back",

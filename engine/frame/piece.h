@@ -135,6 +135,9 @@ constexpr double size_of(const Block& b, Axis axis) {
 constexpr Axis u_of(Axis axis) { return axis == Axis::X ? Axis::Y : Axis::X; }
 constexpr Axis v_of(Axis axis) { return axis == Axis::Z ? Axis::Y : Axis::Z; }
 
+// Everything that it fills: its folds, then its place.
+std::vector<Block> blocks_of(const Piece& piece);
+
 std::string_view kind_name(Kind kind);              // "side", "drawer front"
 std::string_view material_name(Material material);  // "exterior plywood"
 std::string_view coat_name(Coat coat);

@@ -239,6 +239,15 @@ List list_of(std::span<const Piece> pieces, const Choices& choices) {
   return list;
 }
 
+int number_of(const List& list, std::size_t piece) {
+  for (const Part& part : list.parts) {
+    if (std::find(part.pieces.begin(), part.pieces.end(), piece) != part.pieces.end()) {
+      return part.number;
+    }
+  }
+  return 0;
+}
+
 std::string place_text(const Piece& piece) {
   std::string out = piece.oven ? "under the oven" : "under the dough counter";
   if (piece.bay != frame::kWholeRun) out += ", bay " + std::to_string(piece.bay + 1);

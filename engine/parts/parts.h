@@ -71,6 +71,9 @@ struct Choices {
 // By material, then by kind, then in the order of the pieces. Some 50 us for a large station.
 List list_of(std::span<const frame::Piece> pieces, const Choices& choices);
 
+// The part that this piece is, from 1; 0: none.
+int number_of(const List& list, std::size_t piece);
+
 // "under the dough counter, bay 2".
 std::string place_text(const frame::Piece& piece);
 std::string_view use_name(frame::HoleUse use);  // "shelf pin"

@@ -7,7 +7,9 @@
 
 #include "engine/base/number_text.h"
 #include "engine/evaluate/build.h"
+#include "engine/report/parts_words.h"
 #include "engine/report/phrases.h"
+#include "engine/report/pulled_apart.h"
 #include "engine/report/sheet_parts.h"
 
 namespace hs::report {
@@ -17,7 +19,21 @@ using frame::Face;
 using frame::Kind;
 using frame::Piece;
 
-constexpr std::string_view kPanel = "panel_";
+constexpr std::string_view kFront = "frame_front", kApart = "frame_pulled_apart";
+constexpr std::string_view kPanel = "panel_", kBase = "base_";
+
+// The number of a name that begins so, from 1; nullopt: it is no such name.
+std::optional<std::size_t> number_after(std::string_view start, std::string_view name) {
+  if (!name.starts_with(start)) return {};
+  const std::string_view digits = name.substr(start.size());
+  if (digits.empty() || digits.size() > 4 || digits[0] == '0') return {};
+  std::size_t number = 0;
+  for (const char c : digits) {
+    if (c < '0' || c > '9') return {};
+    number = 10 * number + static_cast<std::size_t>(c - '0');
+  }
+  return number;
+}
 
 Role role_of(const Piece& piece) {
   switch (piece.material) {
@@ -36,12 +52,6 @@ Role role_of(const Piece& piece) {
   return Role::Cabinet;
 }
 
-std::vector<Block> solids(const Piece& piece) {
-  std::vector<Block> all = piece.folds;
-  all.push_back(piece.place);
-  return all;
-}
-
 std::array<Spot, 4> from_front(const Block& b) {
   return {Spot{b.left_mm, b.bottom_mm}, Spot{b.right_mm, b.bottom_mm}, Spot{b.right_mm, b.top_mm},
           Spot{b.left_mm, b.top_mm}};
@@ -52,73 +62,6 @@ std::string bay_words(config::Holds holds) {
   if (holds != config::Holds::Gas) return std::string(holds_words(holds));
   return "gas cylinder alone, open high and low in front and behind (" +
          source_note("frame.gas_bay") + ")";
-}
-
-std::size_t part_number(const evaluate::Build& build, std::size_t piece) {
-  for (std::size_t i = 0; i < build.parts.parts.size(); ++i) {
-    const auto& pieces = build.parts.parts[i].pieces;
-    if (std::find(pieces.begin(), pieces.end(), piece) != pieces.end()) return i + 1;
-  }
-  return 0;
-}
-
-// How far a piece is pulled from its place.
-struct Pull {
-  double x_mm = 0, y_mm = 0, z_mm = 0;
-};
-
-Pull pull_of(const Piece& piece) {
-  constexpr double kFront = -420, kFrame = -210;
-  switch (piece.kind) {
-    case Kind::BaseFront:
-      return {0, kFront, -420};
-    case Kind::BaseBack:
-    case Kind::BaseEnd:
-      return {0, 0, -420};
-    case Kind::Carrier:
-    case Kind::CrossPiece:
-      return {0, 0, -300};
-    case Kind::Bottom:
-      return {0, 0, -130};
-    case Kind::Back:
-      return {0, 350, 0};
-    case Kind::Stretcher:
-    case Kind::Deck:
-      return {0, 0, 130};
-    case Kind::Stile:
-    case Kind::Rail:
-      return {0, kFrame, 0};
-    case Kind::Door:
-    case Kind::DrawerFront:
-      return {0, kFront, 0};
-    case Kind::DrawerSide:
-    case Kind::DrawerEnd:
-    case Kind::DrawerBottom:
-      return {0, kFrame, 0};
-    case Kind::Substrate:
-      return {0, 0, piece.nth == 0 ? 330.0 : 430.0};
-    case Kind::MetalTop:
-      return {0, 0, 560};
-    case Kind::RiserFront:
-    case Kind::RiserSide:
-    case Kind::RiserRib:
-    case Kind::Slab:
-      return {0, 0, 760};
-    case Kind::RiserTop:
-      return {0, 0, 900};
-    case Kind::RiserCap:
-      return {0, 0, 1020};
-    case Kind::Side:
-    case Kind::Shelf:
-    case Kind::SlidePacker:
-      return {};
-  }
-  return {};
-}
-
-Block moved(const Block& b, const Pull& by) {
-  return {b.left_mm + by.x_mm, b.right_mm + by.x_mm,  b.near_mm + by.y_mm,
-          b.far_mm + by.y_mm,  b.bottom_mm + by.z_mm, b.top_mm + by.z_mm};
 }
 
 // Depth goes up to the right at half its length: an oblique view, true across and up.
@@ -211,7 +154,7 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
     return a->place.near_mm > b->place.near_mm;
   });
   for (const Piece* piece : order) {
-    for (const Block& block : solids(*piece)) {
+    for (const Block& block : frame::blocks_of(*piece)) {
       d.polygon(role_of(*piece), from_front(block));
       d.outline(role_of(*piece), from_front(block), Weight::Thin);
     }
@@ -284,7 +227,6 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
   const frame::Frame& frame = build.frame;
   Sheet sheet;
   Drawing& d = sheet.drawing;
-  // Boxes are drawn apart too: each by its bay, runs away from each other.
   struct Shown {
     const Piece* piece;
     std::size_t index;
@@ -294,11 +236,7 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
   std::vector<Shown> order;
   for (std::size_t i = 0; i < frame.pieces.size(); ++i) {
     const Piece& piece = frame.pieces[i];
-    Pull by = pull_of(piece);
-    const bool second = frame.runs.size() > 1 && piece.oven == frame.runs[1].oven;
-    by.x_mm += second ? 420 : 0;
-    if (piece.bay != frame::kWholeRun) by.x_mm += 60 * piece.bay;
-    order.push_back({&piece, i, by, 0});
+    order.push_back({&piece, i, pull_of(frame, piece), 0});
   }
   for (Shown& shown : order) {
     const Block b = moved(shown.piece->place, shown.by);
@@ -309,7 +247,7 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
   std::stable_sort(order.begin(), order.end(),
                    [](const Shown& a, const Shown& b) { return a.depth > b.depth; });
   for (const Shown& shown : order) {
-    for (const Block& block : solids(*shown.piece)) {
+    for (const Block& block : frame::blocks_of(*shown.piece)) {
       const Faces faces = faces_of(moved(block, shown.by));
       const Role role = role_of(*shown.piece);
       for (const auto* face : {&faces.side, &faces.top, &faces.front}) {
@@ -326,7 +264,7 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
   // A number stands where its piece is seen: no face drawn later lies over it. Near pieces first.
   const auto seen = [&order](std::size_t from, Spot at) {
     for (std::size_t i = from + 1; i < order.size(); ++i) {
-      for (const Block& block : solids(*order[i].piece)) {
+      for (const Block& block : frame::blocks_of(*order[i].piece)) {
         const Faces faces = faces_of(moved(block, order[i].by));
         if (covers(faces.front, at) || covers(faces.top, at) || covers(faces.side, at)) {
           return false;
@@ -348,16 +286,13 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
   };
   for (const bool anywhere : {false, true}) {
     for (std::size_t i = order.size(); i-- > 0;) {
-      const std::size_t number = part_number(build, order[i].index);
+      const auto number = static_cast<std::size_t>(parts::number_of(build.parts, order[i].index));
       if (!named[number]) named[number] = name_one(i, std::to_string(number), anywhere);
     }
   }
   SheetPen pen(d, line, view.units, true);
   for (const parts::Part& part : build.parts.parts) {
-    pen.note(std::to_string(part.number) + "  " + std::string(frame::kind_name(part.kind)) + ", " +
-             std::to_string(part.quantity()) + ": " + pen.length(part.length_mm) + " x " +
-             pen.length(part.width_mm) + " x " + pen.length(part.thick_mm) + ", " +
-             std::string(frame::material_name(part.material)));
+    pen.note(part_name(part) + ": " + part_size(part, view.units));
   }
   pen.note(
       "Across and up is true, depth is drawn at half and slanted. Numbers are those of the "
@@ -373,25 +308,33 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
 
 std::optional<Sheet> build_sheet(std::string_view name, const config::Config& config,
                                  const evaluate::Evaluation& e, const SheetView& view) {
-  if (!e.build || !e.build->frame.made()) return {};
-  if (name == "frame_front") return frame_front_sheet(config, e, view);
-  if (name == "frame_pulled_apart") return pulled_apart_sheet(config, e, view);
-  if (!name.starts_with(kPanel)) return {};
-  const std::string_view digits = name.substr(kPanel.size());
-  if (digits.empty() || digits.size() > 4 || digits[0] == '0') return {};
-  std::size_t number = 0;
-  for (const char c : digits) {
-    if (c < '0' || c > '9') return {};
-    number = 10 * number + static_cast<std::size_t>(c - '0');
+  if (const auto number = number_after(kBase, name)) {
+    if (*number > base_cut_count(e)) return {};
+    return base_cut_sheet(config, e, view, *number - 1);
   }
-  if (number > e.build->parts.parts.size()) return {};
-  return panel_sheet(config, e, view, number - 1);
+  if (!e.build || !e.build->frame.made()) return {};
+  if (name == kFront) return frame_front_sheet(config, e, view);
+  if (name == kApart) return pulled_apart_sheet(config, e, view);
+  const auto number = number_after(kPanel, name);
+  if (!number || *number > e.build->parts.parts.size()) return {};
+  return panel_sheet(config, e, view, *number - 1);
+}
+
+bool is_build_sheet_name(std::string_view name) {
+  return name == kFront || name == kApart || number_after(kPanel, name) ||
+         number_after(kBase, name);
 }
 
 std::string build_sheet_names(const evaluate::Evaluation& e) {
-  if (!e.build || !e.build->frame.made()) return {};
-  return "frame_front, frame_pulled_apart, panel_1 to panel_" +
-         std::to_string(e.build->parts.parts.size());
+  std::string names;
+  if (e.build && e.build->frame.made()) {
+    names = "frame_front, frame_pulled_apart, panel_1 to panel_" +
+            std::to_string(e.build->parts.parts.size());
+  }
+  if (const std::size_t boards = base_cut_count(e); boards > 0) {
+    names += (names.empty() ? "base_1 to base_" : ", base_1 to base_") + std::to_string(boards);
+  }
+  return names;
 }
 
 }  // namespace hs::report

@@ -1,6 +1,7 @@
 #pragma once
-// Drawings of what is built: the cabinets from the front, pulled apart, and every panel of the
-// parts list. All from the pieces and parts of the build stage.
+// Drawings of what is built: the cabinets from the front, pulled apart, every panel of the parts
+// list, and every board of the base as it is cut to the ground. All from the pieces and parts of
+// the build stage, and from the survey.
 
 #include <optional>
 #include <string>
@@ -10,14 +11,18 @@
 
 namespace hs::report {
 
-// "frame_front", "frame_pulled_apart", "panel_1" and so on, as many as there are parts. Absent:
-// none of that name, no build stage, or nothing was built.
+// "frame_front", "frame_pulled_apart", "panel_1" and so on, as many as there are parts, "base_1"
+// and so on, as many as there are boards cut to read ground. Absent: none of that name, no build
+// stage, or nothing was built or read.
 std::optional<Sheet> build_sheet(std::string_view name, const config::Config& config,
                                  const evaluate::Evaluation& evaluation, const SheetView& view);
 
 // What build_sheet() draws for this evaluation: "frame_front, frame_pulled_apart, panel_1 to
-// panel_24". Empty where nothing was built.
+// panel_24, base_1 to base_4". Empty where nothing was built and no ground was read.
 std::string build_sheet_names(const evaluate::Evaluation& evaluation);
+
+// Whether some station has a drawing of this name.
+bool is_build_sheet_name(std::string_view name);
 
 Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                         const SheetView& view);
@@ -26,5 +31,11 @@ Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluatio
 // `index` below the number of parts.
 Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                   const SheetView& view, std::size_t index);
+
+// Boards of the base that are cut; `index` below their number.
+std::size_t base_cut_count(const evaluate::Evaluation& evaluation);
+std::string base_cut_title(const evaluate::Evaluation& evaluation, std::size_t index);
+Sheet base_cut_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
+                     const SheetView& view, std::size_t index);
 
 }  // namespace hs::report

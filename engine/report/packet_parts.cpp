@@ -271,6 +271,11 @@ PacketPart base_part(const PacketView& view) {
                                  std::string(profile->title), std::string(profile->caption), false,
                                  false));
   }
+  for (std::size_t i = 0; i < base_cut_count(view.evaluation); ++i) {
+    part.blocks.push_back(figure(base_cut_sheet(view.config, view.evaluation, view.sheet(), i),
+                                 "base_" + std::to_string(i + 1),
+                                 base_cut_title(view.evaluation, i), {}, false, false));
+  }
   std::vector<std::string> without;
   part.strips = base_template(view.evaluation, view.choice.paper, view.choice.units, &without);
   if (!part.strips.empty()) {

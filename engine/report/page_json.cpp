@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/evaluate/build.h"
+#include "engine/report/build_sheets.h"
 #include "engine/report/cited.h"
 #include "engine/report/json_values.h"
 #include "engine/report/page_parts.h"
@@ -281,6 +282,10 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
         all.begin(), all.end(), [&](const Section& section) { return section.id == kind.section; });
     if (!kind.section.empty() && !there) continue;
     put(kind.name, kind.title, kind.caption, kind.section);
+  }
+  for (std::size_t i = 0; i < base_cut_count(evaluation); ++i) {
+    put("base_" + std::to_string(i + 1), base_cut_title(evaluation, i),
+        "The height of the cut at every place along the board, drawn large.", "ground");
   }
   if (evaluation.build && evaluation.build->frame.made()) {
     put("frame_front", "Cabinets from the front", "Every box, door and drawer, with its sizes.",

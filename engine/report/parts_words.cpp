@@ -4,6 +4,17 @@
 
 namespace hs::report {
 
+std::string part_name(const parts::Part& part) {
+  return std::to_string(part.number) + "  " + std::string(frame::kind_name(part.kind)) + ", " +
+         std::to_string(part.quantity());
+}
+
+std::string part_size(const parts::Part& part, Units units) {
+  return shop_length(part.length_mm, units, true) + " x " +
+         shop_length(part.width_mm, units, true) + " x " + shop_length(part.thick_mm, units, true) +
+         ", " + std::string(frame::material_name(part.material));
+}
+
 std::string places_words(const parts::Part& part, const evaluate::Build& build) {
   std::set<std::string> places;
   for (const std::size_t piece : part.pieces) {

@@ -24,13 +24,6 @@ namespace {
 constexpr double kExact_mm = 1e-6;   // sums of doubles
 constexpr double kHeights_mm = 0.1;  // what the counter's height is held to
 
-// Everything that a piece fills.
-std::vector<Block> solids(const Piece& piece) {
-  std::vector<Block> all = piece.folds;
-  all.push_back(piece.place);
-  return all;
-}
-
 bool overlap(const Block& a, const Block& b) {
   return std::min(a.right_mm, b.right_mm) - std::max(a.left_mm, b.left_mm) > kExact_mm &&
          std::min(a.far_mm, b.far_mm) - std::max(a.near_mm, b.near_mm) > kExact_mm &&
@@ -46,7 +39,7 @@ std::string name_of(const Piece& piece) {
 std::string overlapping(const Frame& frame) {
   std::vector<std::pair<Block, const Piece*>> all;
   for (const Piece& piece : frame.pieces) {
-    for (const Block& block : solids(piece)) all.push_back({block, &piece});
+    for (const Block& block : blocks_of(piece)) all.push_back({block, &piece});
   }
   std::sort(all.begin(), all.end(),
             [](const auto& a, const auto& b) { return a.first.left_mm < b.first.left_mm; });
@@ -109,7 +102,7 @@ bool closes(const Frame& frame, const Run& run, int i) {
 std::string broken_law(const Frame& frame) {
   if (!frame.made()) return {};
   for (const Piece& piece : frame.pieces) {
-    for (const Block& block : solids(piece)) {
+    for (const Block& block : blocks_of(piece)) {
       for (const double mm : {block.width_mm(), block.depth_mm(), block.height_mm()}) {
         if (!std::isfinite(mm) || mm <= 0) return name_of(piece) + " has a side of nought";
       }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catch_amalgamated.hpp"
+#include "engine/base/number_text.h"
 #include "engine/evaluate/build.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/phrases.h"
@@ -21,8 +22,9 @@ namespace {
 
 std::vector<std::string> names_of(const evaluate::Evaluation& e) {
   std::vector<std::string> names;
+  for (std::size_t i = 1; i <= base_cut_count(e); ++i) names.push_back("base_" + std::to_string(i));
   if (!e.build->frame.made()) return names;
-  names = {"frame_front", "frame_pulled_apart"};
+  names.insert(names.end(), {"frame_front", "frame_pulled_apart"});
   for (std::size_t i = 1; i <= e.build->parts.parts.size(); ++i) {
     names.push_back("panel_" + std::to_string(i));
   }
@@ -104,6 +106,49 @@ TEST_CASE("labels of what is built do not lie on each other", "[report][build]")
   });
 }
 
+TEST_CASE("a board's drawing has every height of its cut, at its place", "[report][ground]") {
+  int boards = 0;
+  for (const char* name : test::kPresets) {
+    const config::Config config = test::preset(name);
+    const evaluate::Evaluation e = evaluate::evaluate_all(config);
+    std::size_t index = 0;
+    for (std::size_t panel = 0; e.survey && panel < e.survey->panels.size(); ++panel) {
+      if (!e.survey->base || !e.survey->base->cuts[panel]) continue;
+      const survey::Cut& cut = *e.survey->base->cuts[panel];
+      INFO(name << " panel " << panel);
+      const Sheet sheet = base_cut_sheet(config, e, {.units = Units::Millimetre}, index++);
+      CHECK(sheet.title.starts_with(base_cut_title(e, index - 1)));
+      std::vector<Spot> curve;
+      std::vector<std::pair<double, std::string>> numbers;
+      for (const Mark& mark : sheet.drawing.marks()) {
+        const auto points = sheet.drawing.points(mark);
+        if (mark.role == Role::Curve && mark.shape == Shape::Polyline) {
+          curve.assign(points.begin(), points.end());
+        }
+        if (mark.role == Role::Label && mark.shape == Shape::Text) {
+          numbers.push_back({points[0].x_mm, std::string(sheet.drawing.text(mark))});
+        }
+      }
+      REQUIRE(curve.size() == cut.ordinates.size());
+      // One scale for all heights, from the board's top edge down.
+      const double scale = curve[0].y_mm / cut.ordinates[0].height_mm;
+      CHECK(scale <= -1);
+      for (std::size_t i = 0; i < curve.size(); ++i) {
+        const survey::Ordinate& o = cut.ordinates[i];
+        CHECK(curve[i].x_mm == o.along_mm);
+        CHECK(curve[i].y_mm == Catch::Approx(scale * o.height_mm));
+        for (const double number : {o.height_mm, o.along_mm}) {
+          const std::pair wanted{o.along_mm, trimmed(number, 1)};
+          CHECK(std::find(numbers.begin(), numbers.end(), wanted) != numbers.end());
+        }
+      }
+      ++boards;
+    }
+    CHECK(index == base_cut_count(e));
+  }
+  CHECK(boards > 5);
+}
+
 TEST_CASE("drawings are found by name as far as there are parts", "[report][build]") {
   const config::Config config = test::preset("demo");
   const evaluate::Evaluation e = evaluate::evaluate_all(config);
@@ -111,8 +156,8 @@ TEST_CASE("drawings are found by name as far as there are parts", "[report][buil
   REQUIRE(count > 10);
   CHECK(build_sheet_names(e) ==
         "frame_front, frame_pulled_apart, panel_1 to panel_" + std::to_string(count));
-  for (const std::string name :
-       {"panel_0", "panel_", "panel_01", "panel_x", "panel_99999", "frame", "section"}) {
+  for (const std::string name : {"panel_0", "panel_", "panel_01", "panel_x", "panel_99999", "frame",
+                                 "section", "base_1", "base_0"}) {
     INFO(name);
     CHECK_FALSE(build_sheet(name, config, e, {}));
   }
