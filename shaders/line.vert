@@ -5,7 +5,7 @@ layout(location = 1) in vec3 to_mm;
 layout(location = 2) in vec2 width_and_material;
 uniform mat4 view_projection;
 uniform vec3 eye_mm;
-uniform vec4 palette[42];
+uniform vec4 palette[45];
 uniform vec2 half_size_px;  // of the picture
 uniform float scale;        // device pixels in one CSS px
 flat out vec4 colour;

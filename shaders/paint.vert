@@ -5,8 +5,8 @@ layout(location = 0) in vec3 at_mm;
 layout(location = 1) in vec3 solid;  // its first number
 layout(location = 2) in uint material;
 uniform mat4 view_projection;
-uniform vec4 palette[42];
-uniform float patterns[42];  // 0 plain, 1 hatched, 2 dotted
+uniform vec4 palette[45];
+uniform float patterns[45];  // 0 plain, 1 hatched, 2 dotted
 out vec2 plan_mm;
 out float strength;
 flat out vec4 colour;

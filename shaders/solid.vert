@@ -4,7 +4,7 @@ layout(location = 0) in vec3 at_mm;
 layout(location = 1) in vec3 normal;
 layout(location = 2) in uint material;
 uniform mat4 view_projection;
-uniform vec4 palette[42];  // colour; how much it glows by itself
+uniform vec4 palette[45];  // colour; how much it glows by itself
 out vec3 place_mm;
 out vec3 facing;
 flat out vec4 colour;

@@ -119,6 +119,28 @@ TEST_CASE("through an eye the glance is 60 degrees along the longer side", "[sce
   }
 }
 
+TEST_CASE("a point on the way through a place of the picture is seen at that place",
+          "[scene][camera]") {
+  for (const double aspect : {0.6, 1.0, 2.2}) {
+    Camera camera;
+    camera.set_still(true);
+    camera.show(kPoints, -52, aspect);
+    camera.orbit(130, 40);
+    camera.step(16);
+    const Lens lens = lens_of(camera.pose(), aspect);
+    for (const double x : {0.0, 0.2, 0.5, 0.9}) {
+      for (const double y : {0.05, 0.5, 1.0}) {
+        const Vec way = way_through(camera.pose(), aspect, x, y);
+        CHECK(length(way) == Catch::Approx(1));
+        double seen_x = 0, seen_y = 0;
+        REQUIRE(place_on(lens, camera.pose().at + way * 3000, seen_x, seen_y));
+        CHECK(seen_x == Catch::Approx(x).margin(1e-9));
+        CHECK(seen_y == Catch::Approx(y).margin(1e-9));
+      }
+    }
+  }
+}
+
 TEST_CASE("the plan lens is true to scale and not mirrored", "[scene][camera]") {
   const Lens lens = plan_lens({-200, 100, 900}, {200, 500, 900});
   double x = 0, y = 0;

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "catch_amalgamated.hpp"
-#include "engine/evaluate/evaluate.h"
+#include "engine/evaluate/build.h"
 #include "engine/report/station_layout.h"
 #include "engine/sight/sight.h"
 #include "tests/report/preset.h"
@@ -22,6 +22,7 @@
 
 using namespace hs;
 using namespace hs::web::scene;
+using hs::frame::Piece;
 
 namespace {
 
@@ -355,6 +356,49 @@ TEST_CASE("parts of every station are finite, and change their digest only with 
   CHECK(people_digest(config, f, {}) != people_digest(nearer, n, {}));
   CHECK(sight_digest(config, f, {}) != sight_digest(nearer, n, {}));
   CHECK(people_digest(config, f, {}) != people_digest(config, f, {.leaning = true}));
+}
+
+TEST_CASE(
+    "pulled apart, no piece of any station is in another's place, and each is picked where it is",
+    "[scene][apart]") {
+  int stations = 0;
+  for (const char* name : hs::test::kPresets) {
+    CAPTURE(name);
+    const config::Config c = hs::test::preset(name);
+    const evaluate::Evaluation e = evaluate::evaluate_all(c);
+    if (!can_come_apart(e)) continue;
+    ++stations;
+    const report::StationLayout layout = report::station_layout(c, e);
+    const Part part = apart_part(c, e, layout, {true, {}});
+    CHECK(part.solid.vertices.size() >= 8 * e.build->frame.pieces.size());
+    double lowest = 1e9;
+    for (const Vertex& v : part.solid.vertices) {
+      CHECK(std::isfinite(v.x + v.y + v.z));
+      lowest = std::min(lowest, static_cast<double>(v.z));
+    }
+    CHECK(lowest >= 0);  // nothing under the ground
+    CHECK(apart_digest(c, e, {true, {}}) != apart_digest(c, e, {true, 0}));
+    CHECK(apart_digest(c, e, {true, {}}) != station_digest(c, e));
+    // What a picked piece paints is where a ray at it picks it.
+    for (std::size_t i = 0; i < e.build->frame.pieces.size(); ++i) {
+      const Part with = apart_part(c, e, layout, {true, i});
+      Vec low{1e9, 1e9, 1e9}, high{-1e9, -1e9, -1e9};
+      for (const Vertex& v : with.solid.vertices) {
+        if (v.material != static_cast<std::uint8_t>(Material::Picked)) continue;
+        low = {std::min(low.x, static_cast<double>(v.x)), std::min(low.y, static_cast<double>(v.y)),
+               std::min(low.z, static_cast<double>(v.z))};
+        high = {std::max(high.x, static_cast<double>(v.x)),
+                std::max(high.y, static_cast<double>(v.y)),
+                std::max(high.z, static_cast<double>(v.z))};
+      }
+      REQUIRE(low.x < high.x);
+      // From inside of it, so that nothing else is nearer.
+      const Piece& piece = e.build->frame.pieces[i];
+      if (!piece.folds.empty()) continue;  // not a block
+      CHECK(piece_on(e, layout, (low + high) * 0.5, {0.6, 0.48, 0.64}) == i);
+    }
+  }
+  CHECK(stations > 5);
 }
 
 TEST_CASE("the shaders have a place for every material", "[scene][shaders]") {

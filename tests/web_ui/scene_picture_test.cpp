@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "catch_amalgamated.hpp"
+#include "engine/evaluate/build.h"
 #include "tests/web_ui/screen.h"
 
 using namespace hs;
@@ -152,9 +153,15 @@ TEST_CASE("the scene's controls are whole targets inside its picture at every si
     open_scene(screen);
     const Rect scene = screen.rect("action:scene");
     CHECK(screen.has("action:clear_zones"));
+    // The build comes with the later part of the program.
+    CHECK_FALSE(screen.has("action:pull_apart"));
+    screen.session.bring_build();
+    screen.canvas().wake();
+    screen.rest();
+    CHECK(screen.has("action:pull_apart"));
     std::vector<Rect> all;
     for (const char* id : {"action:through_eyes", "action:scene.closer", "action:scene.farther",
-                           "action:clear_zones", "action:lean"}) {
+                           "action:clear_zones", "action:lean", "action:pull_apart"}) {
       if (!screen.has(id)) continue;
       const Rect r = screen.rect(id);
       CHECK(r.w >= kTarget);
@@ -203,4 +210,56 @@ TEST_CASE("a lamp that moves makes nothing but the lamp again", "[ui][scene][lam
   screen.canvas().wake();
   screen.rest();
   CHECK(screen.canvas().scene_picture().built() == built + 1);
+}
+
+TEST_CASE("the cabinets are pulled apart, a part is picked, and all of it goes back",
+          "[ui][scene][apart]") {
+  for (const Size& size : kSizes) {
+    CAPTURE(size.width, size.height);
+    Screen screen(size);
+    screen.session.bring_build();
+    open_scene(screen);
+    ScenePicture& picture = screen.canvas().scene_picture();
+    const config::Config before = screen.session.config();
+    const double near = picture.camera().distance_mm();
+    const int built = picture.built();
+    screen.tap("action:pull_apart");
+    CHECK(screen.view.pulled_apart);
+    CHECK(picture.built() > built);
+    // Farther away: more room than the station as it stands.
+    CHECK(picture.camera().distance_mm() > near);
+    for (const char* id : {"action:clear_zones", "action:through_eyes", "action:lean"}) {
+      CHECK_FALSE(screen.has(id));
+    }
+    // Wherever a finger comes down on a part, that part is picked; once more lets it go.
+    const Rect r = screen.rect("action:scene");
+    const auto touch = [&](float x, float y) {
+      for (int i = 0; i < 40; ++i) screen.step();  // no double tap
+      screen.down(x, y);
+      screen.step();
+      screen.up(x, y);
+      screen.rest();
+    };
+    int found = 0;
+    const Rect button = screen.rect("action:pull_apart");
+    for (float down = 0.25F; down < 0.75F; down += 0.1F) {
+      const float x = r.middle_x(), y = r.y + down * r.h;
+      if (y > button.y - 2) continue;  // the buttons' row
+      touch(x, y);
+      if (!picture.picked()) continue;
+      ++found;
+      CHECK(*picture.picked() < screen.session.evaluation().build->frame.pieces.size());
+      const int made = picture.built();
+      touch(x, y);
+      CHECK_FALSE(picture.picked());
+      CHECK(picture.built() == made + 1);
+    }
+    CHECK(found > 0);
+    screen.tap("action:pull_apart");
+    CHECK_FALSE(screen.view.pulled_apart);
+    CHECK(picture.camera().distance_mm() == Catch::Approx(near));
+    CHECK(screen.has("action:through_eyes"));
+    CHECK(screen.step() == 0);
+    CHECK(screen.session.config() == before);
+  }
 }

@@ -359,6 +359,7 @@ void Canvas::apply() {
       case Ask::ThroughEyes:
       case Ask::Lean:
       case Ask::ClearZones:
+      case Ask::PullApart:
       case Ask::Choose:
       case Ask::LampBest:
         apply_later(intent);

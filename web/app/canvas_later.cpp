@@ -18,6 +18,9 @@ void Canvas::apply_later(const Intent& intent) {
     case Ask::ClearZones:
       view_.clear_zones = intent.value > 0;
       break;
+    case Ask::PullApart:
+      view_.pulled_apart = intent.value > 0;
+      break;
     case Ask::Choose: {
       const config::Field& field = *config::find_field(intent.path);
       session_.set_field(intent.path, field.choices[static_cast<std::size_t>(intent.value)],

@@ -25,6 +25,7 @@ struct View {
   bool through_eyes = false;  // from the eye of the one who looks
   bool leaning = false;       // that one bends until the target shows
   bool clear_zones = false;   // what must stay free is shown
+  bool pulled_apart = false;  // the cabinets' pieces away from their places
   bool still = false;         // asked for: no motion but what a finger makes
 };
 
@@ -50,6 +51,7 @@ enum class Ask : std::uint8_t {
   ThroughEyes,   // value: 0 or 1
   Lean,          // value: 0 or 1
   ClearZones,    // value: 0 or 1
+  PullApart,     // value: 0 or 1
   Choose,        // path, value: index of the choice
   LampBest,      // the lamp's head back to the best place found
 };

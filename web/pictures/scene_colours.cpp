@@ -116,6 +116,12 @@ Look look_of(Theme theme, Material material) {
       return {mix(t(Tone::Ink), t(Tone::Card), dusk ? 0.3 : 0.1), 0};
     case Material::Beam:
       return {t(Tone::Seen), dusk ? 0.45F : 0.5F};
+    case Material::Board:
+      return {mix(t(Tone::Pizza), t(Tone::Card), dusk ? 0.35 : 0.6), 0};
+    case Material::Lumber:
+      return {mix(t(Tone::Ground), t(Tone::Pizza), 0.3), 0};
+    case Material::Picked:
+      return {t(Tone::Sightline), 0};
   }
   return {0, 0};
 }

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <string>
 
+#include "engine/evaluate/build.h"
+#include "engine/report/parts_words.h"
 #include "web/app/widgets.h"
 #include "web/pictures/scene_colours.h"
 
@@ -37,24 +39,32 @@ void ScenePicture::show_plan(bool on) {
 void ScenePicture::refresh(const SceneInput& input) {
   const View& view = input.view;
   const scene::PeopleView people{view.person, view.leaning, camera_.inside()};
-  const bool zones = view.clear_zones && !people.inside;
+  scene::ApartView apart{view.pulled_apart && !people.inside && !view.through_eyes &&
+                             scene::can_come_apart(input.evaluation),
+                         picked_};
+  // Another build has other pieces.
+  if (!apart.on || revision_ != input.revision) apart.piece = picked_ = std::nullopt;
+  const bool zones = view.clear_zones && !people.inside && !apart.on;
   const bool same = made_ && revision_ == input.revision && people.person == people_.person &&
                     people.leaning == people_.leaning && people.inside == people_.inside &&
-                    zones == zones_shown_;
+                    zones == zones_shown_ && apart == apart_;
   if (same) return;
+  // Another extent: all of it is shown again.
+  if (made_ && apart.on != apart_.on) camera_.reset();
   const config::Config& config = input.config;
   const evaluate::Evaluation& e = input.evaluation;
   layout_ = report::station_layout(config, e);
   look_ = scene::look_of(config, e, layout_, view.person);
-  corners_ = scene::corners_of(e, layout_, view.person);
+  corners_ =
+      apart.on ? scene::apart_corners(e, layout_) : scene::corners_of(e, layout_, view.person);
   feet_line_.reset();
   zone_.reset();
-  if (layout_.feet_line_y_mm) {
+  if (layout_.feet_line_y_mm && !apart.on) {
     const double way = layout_.dough_right ? -1 : 1;
     feet_line_ = scene::Vec{config.view.lateral_mm + way * (scene::kTapeHalf_mm + 30),
                             *layout_.feet_line_y_mm, 0};
   }
-  if (layout_.oven_body) {
+  if (layout_.oven_body && !apart.on) {
     // Beside the oven, where nothing stands on the zone.
     const report::Block& body = *layout_.oven_body;
     const double edge = layout_.dough_right ? body.left_mm : body.right_mm;
@@ -62,25 +72,49 @@ void ScenePicture::refresh(const SceneInput& input) {
     zone_ = scene::Vec{edge + way * 0.45 * layout_.child_free_mm,
                        body.near_mm - 0.35 * layout_.child_free_mm, 0};
   }
-  const std::array<std::uint64_t, scene::kPartCount> digests{
-      scene::station_digest(config, e), scene::people_digest(config, e, people),
-      scene::sight_digest(config, e, people), scene::lamp_digest(e, layout_),
-      scene::zones_digest(e, layout_, zones)};
+  // Pulled apart, the cabinets stand alone.
+  constexpr std::uint64_t kNothing = 1;
+  std::array<std::uint64_t, scene::kPartCount> digests;
+  digests.fill(kNothing);
+  if (apart.on) {
+    digests[index(PartName::Station)] = scene::apart_digest(config, e, apart);
+  } else {
+    digests = {scene::station_digest(config, e), scene::people_digest(config, e, people),
+               scene::sight_digest(config, e, people), scene::lamp_digest(e, layout_),
+               scene::zones_digest(e, layout_, zones)};
+  }
+  const auto made = [&](PartName name) -> scene::Part {
+    if (apart.on) {
+      return name == PartName::Station ? scene::apart_part(config, e, layout_, apart)
+                                       : scene::Part{};
+    }
+    switch (name) {
+      case PartName::Station:
+        return scene::station_part(config, e, layout_);
+      case PartName::People:
+        return scene::people_part(config, e, layout_, people);
+      case PartName::Sight:
+        return scene::sight_part(config, e, layout_, people);
+      case PartName::Lamp:
+        return scene::lamp_part(e, layout_);
+      case PartName::Zones:
+        return scene::zones_part(e, layout_, zones);
+    }
+    return {};
+  };
   for (std::size_t i = 0; i < digests.size(); ++i) {
     if (made_ && digests[i] == frame_.digests[i]) continue;
     ++built_;
     changed_ = true;
     frame_.digests[i] = digests[i];
-    if (i == index(PartName::Station)) parts_[i] = scene::station_part(config, e, layout_);
-    if (i == index(PartName::People)) parts_[i] = scene::people_part(config, e, layout_, people);
-    if (i == index(PartName::Sight)) parts_[i] = scene::sight_part(config, e, layout_, people);
-    if (i == index(PartName::Lamp)) parts_[i] = scene::lamp_part(e, layout_);
-    if (i == index(PartName::Zones)) parts_[i] = scene::zones_part(e, layout_, zones);
+    parts_[i] = made(static_cast<PartName>(i));
     frame_.parts[i] = &parts_[i];
   }
+  hearth_mm_ = layout_.floor_mm + (apart.on ? scene::oven_lift_mm(e, layout_) : 0);
   zones_.clear();
   if (zones) zones_ = scene::zone_names(e, layout_);
   zones_shown_ = zones;
+  apart_ = apart;
   people_ = people;
   revision_ = input.revision;
   made_ = true;
@@ -136,6 +170,7 @@ void ScenePicture::hands(const Touch& touch, const Rect& rect, const SceneInput&
       camera_.reset();
       tapped_ms_ = -1e9;
     } else if (!moved_) {
+      if (apart_.on) pick(input, last_x_, last_y_);
       tapped_ms_ = start_ms_;
       tapped_x_ = last_x_;
       tapped_y_ = last_y_;
@@ -176,6 +211,75 @@ void ScenePicture::hands(const Touch& touch, const Rect& rect, const SceneInput&
   }
 }
 
+// In the right corner above or near it, clear of the other buttons; with words where they fit.
+Rect ScenePicture::free_place(const Rect& rect, std::initializer_list<Rect> others) {
+  constexpr float kWords = 112;
+  for (const float wide : {kWords, kTarget}) {
+    for (float y = rect.y + kUnit; y + kTarget <= rect.bottom(); y += kTarget + kUnit) {
+      for (float right = rect.right() - kUnit; right - wide >= rect.x + rect.w / 2;
+           right -= kTarget + kUnit) {
+        const Rect here{right - wide, y, wide, kTarget};
+        const bool clear = std::none_of(others.begin(), others.end(), [&](const Rect& other) {
+          return here.x < other.right() && other.x < here.right() && here.y < other.bottom() &&
+                 other.y < here.bottom();
+        });
+        if (clear) return here;
+      }
+    }
+  }
+  return {rect.x, rect.y, kTarget, kTarget};
+}
+
+// Another tap on it, or one beside all of them, lets it go.
+void ScenePicture::pick(const SceneInput& input, float x, float y) {
+  const auto share = [](float at, float low, float size) {
+    return static_cast<double>(at - low) / static_cast<double>(std::max(1.0F, size));
+  };
+  const scene::Pose pose = camera_.pose();
+  const scene::Vec way = scene::way_through(
+      pose, static_cast<double>(shown_.w) / static_cast<double>(std::max(1.0F, shown_.h)),
+      share(x, shown_.x, shown_.w), share(y, shown_.y, shown_.h));
+  const auto met = scene::piece_on(input.evaluation, layout_, pose.at, way);
+  picked_ = met == apart_.piece ? std::nullopt : met;
+}
+
+void ScenePicture::apart_button(Ui& ui, const Rect& place, Intents& intents) const {
+  const bool words = place.w > kTarget;
+  const std::string_view word = apart_.on ? "Put together" : "Pull apart";
+  const bool pressed = chip(ui, place, "action:pull_apart",
+                            apart_.on ? "Put the cabinets together" : "Pull the cabinets apart",
+                            words ? word : std::string_view(), false, apart_.on);
+  if (!words) {
+    // Boards away from each other.
+    for (const float up : {-9.0F, 0.0F, 9.0F}) {
+      ui.fill({place.x + 12, place.middle_y() + up - 2, place.w - 24, 4},
+              apart_.on ? Tone::OnAccent : Tone::Ink, 0);
+    }
+  }
+  if (pressed) intents.push_back({Ask::PullApart, {}, apart_.on ? 0.0 : 1.0});
+}
+
+// What a finger has picked, as the parts list has it.
+void ScenePicture::picked_words(Ui& ui, const Rect& rect, const SceneInput& input) const {
+  constexpr float kWords = 13.5F, kStep = 20, kPad = 8;
+  const auto& build = *input.evaluation.build;
+  std::string first = "Tap a part: its number and size";
+  std::string second;
+  const int number = apart_.piece ? parts::number_of(build.parts, *apart_.piece) : 0;
+  if (number > 0) {
+    const parts::Part& part = build.parts.parts[static_cast<std::size_t>(number) - 1];
+    first = report::part_name(part) + " of it";
+    second = report::part_size(part, input.view.units);
+  }
+  const float wide = std::min(
+      rect.w, std::max(ui.width(first, kWords, true), ui.width(second, kWords)) + 2 * kPad);
+  ui.fill({rect.x, rect.y, wide, kStep * (second.empty() ? 1.0F : 2.0F) + kPad}, Tone::Card, 6);
+  ui.text(rect.x + kPad, rect.y + kPad / 2 + kStep / 2, first, kWords, Tone::Ink, true);
+  if (!second.empty()) {
+    ui.text(rect.x + kPad, rect.y + kPad / 2 + 1.5F * kStep, second, kWords, Tone::Ink);
+  }
+}
+
 void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, Intents& intents) {
   const std::string& name = input.config.cooks[input.view.person].name;
   const bool eyes = input.view.through_eyes;
@@ -200,6 +304,15 @@ void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, In
     if (tool(ui, farther, "action:scene.farther", "Farther away", Tool::Farther, true)) {
       camera_.zoom(1 / kKeyZoom);
     }
+    if (apart_.on) {
+      // In the lowest row, between the zoom buttons and the picture's edge.
+      const bool beside_zoom = place.y < closer.bottom() && closer.y < place.bottom();
+      const float from = low && beside_zoom ? farther.right() + kUnit : rect.x;
+      const float to = (!low && beside_zoom ? closer.x : rect.right()) - kUnit;
+      const float together = std::clamp(to - from, kTarget, 150.0F);
+      apart_button(ui, {to - together, place.y, together, kTarget}, intents);
+      return;
+    }
     // In the lowest row, with its words where they fit: in a corner above it would lie on a head.
     constexpr float kZones = 112;
     const Rect& next = look_.can_lean ? lean : place;
@@ -213,6 +326,9 @@ void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, In
                            ? Rect{rect.right() - kZones - kUnit, rect.y + kUnit, kZones, kTarget}
                            : Rect{lean.x - kTarget - kUnit, lean.y, kTarget, kTarget};
     zone_button(ui, zones, input, intents);
+    if (scene::can_come_apart(input.evaluation)) {
+      apart_button(ui, free_place(rect, {place, lean, closer, farther, zones}), intents);
+    }
   }
   if (!look_.sees_oven) return;
   if (chip(ui, place, "action:through_eyes",
@@ -247,6 +363,7 @@ void ScenePicture::zone_button(Ui& ui, const Rect& place, const SceneInput& inpu
 
 // What the paints on the oven's floor mean: a swatch and a word each.
 void ScenePicture::key(Ui& ui, const Rect& rect, const SceneInput& input) const {
+  if (apart_.on) return picked_words(ui, rect, input);
   if (!look_.sees_oven) return;
   constexpr float kWords = 12.5F, kStep = 17, kSwatch = 13;
   if (input.view.through_eyes) {
@@ -374,7 +491,7 @@ void ScenePicture::fill_frame(const Ui& ui, const Rect& backdrop, const Rect& re
       static_cast<double>(rect.h) / wide(backdrop.h),
       2 * static_cast<double>(rect.middle_x() - backdrop.middle_x()) / wide(backdrop.w),
       2 * static_cast<double>(backdrop.middle_y() - rect.middle_y()) / wide(backdrop.h));
-  next.hearth_mm = static_cast<float>(layout_.floor_mm);
+  next.hearth_mm = static_cast<float>(hearth_mm_);
   next.only_paint = plan_;
   if (next.lens.view_projection != frame_.lens.view_projection) changed_ = true;
   next.ghost = inside ? 1.0F : static_cast<float>(kGhost);
@@ -404,6 +521,7 @@ void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const Sc
   // The cook who looks is gone from the picture once the camera is in their place.
   refresh(input);
   plan_floor_ = input.evaluation.geometry.floor;
+  shown_ = open;
   fill_frame(ui, backdrop, plan_ ? rect : open);
   if (surface_ != nullptr) {
     to_paint_ = {surface_, &frame_};

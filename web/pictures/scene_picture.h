@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cstdint>
+#include <initializer_list>
 #include <optional>
 #include <span>
 #include <utility>
@@ -44,6 +45,8 @@ class ScenePicture {
   bool held() const { return held_; }      // every finger on the canvas is the scene's
   const scene::Camera& camera() const { return camera_; }
   int built() const { return built_; }  // parts made so far, for a test
+  // The piece of the frame that a finger has picked while they are pulled apart.
+  std::optional<std::size_t> picked() const { return picked_; }
 
   // The painted floor from straight above, filling the picture, in place of the scene: what a test
   // measures the seen share on.
@@ -54,6 +57,10 @@ class ScenePicture {
   void hands(const Touch& touch, const Rect& rect, const SceneInput& input, const Focus& focus);
   void buttons(Ui& ui, const Rect& rect, const SceneInput& input, Intents& intents);
   void key(Ui& ui, const Rect& rect, const SceneInput& input) const;
+  static Rect free_place(const Rect& rect, std::initializer_list<Rect> others);
+  void apart_button(Ui& ui, const Rect& place, Intents& intents) const;
+  void picked_words(Ui& ui, const Rect& rect, const SceneInput& input) const;
+  void pick(const SceneInput& input, float x, float y);
   void zone_button(Ui& ui, const Rect& place, const SceneInput& input, Intents& intents) const;
   void names(Ui& ui, const Rect& rect, report::Units units) const;
   void fill_frame(const Ui& ui, const Rect& backdrop, const Rect& rect);
@@ -69,6 +76,10 @@ class ScenePicture {
   std::optional<scene::Vec> feet_line_, zone_;  // where their names go
   std::vector<scene::ZoneName> zones_;          // what the zones are called, while they are shown
   bool zones_shown_ = false;
+  scene::ApartView apart_;
+  std::optional<std::size_t> picked_;  // in this frame, shown in the next one
+  double hearth_mm_ = 0;
+  Rect shown_{};  // where the picture is, without what lies round it
   scene::PeopleView people_;
   bool made_ = false;
   std::uint32_t revision_ = 0;

@@ -97,6 +97,14 @@ bool place_on(const Lens& lens, Vec p, double& x, double& y) {
   return true;
 }
 
+Vec way_through(const Pose& pose, double aspect, double x, double y) {
+  const double half = std::tan(radians(pose.fov_deg) / 2);
+  const Vec ahead = unit(pose.to - pose.at);
+  const Vec right = unit(cross(ahead, {0, 0, 1}));
+  const Vec up = cross(right, ahead);
+  return unit(ahead + right * ((2 * x - 1) * half * aspect) + up * ((1 - 2 * y) * half));
+}
+
 Camera::Orbit Camera::find_home() const {
   Orbit orbit{home_yaw_, kHomePitch_deg, 5000, mixed(low_, high_, 0.5)};
   // Every point inside the picture with a little room: its distance along the view must be enough

@@ -34,6 +34,9 @@ Lens placed_in(const Lens& lens, double across, double up, double right, double 
 // Where a point is on the picture, 0..1 from its left and top; false behind the camera.
 bool place_on(const Lens& lens, Vec point, double& x, double& y);
 
+// The way, of length 1, on which a point of the picture (0..1 from its left and top) is seen.
+Vec way_through(const Pose& pose, double aspect, double x, double y);
+
 // How much a person's glance takes in along the picture's longer side, without turning the head.
 // Both eyes together see about 120 degrees across (from memory); the part in which shape and colour
 // are told is some 60 degrees: our judgement.

@@ -57,8 +57,12 @@ enum class Material : std::uint8_t {
   // The lamp.
   Lamp,
   Beam,
+  // Of the cabinets pulled apart.
+  Board,   // plywood
+  Lumber,  // treated, that carries
+  Picked,  // what a finger has picked
 };
-inline constexpr std::size_t kMaterialCount = 42;
+inline constexpr std::size_t kMaterialCount = 45;
 
 // 16 bytes. The normal is a unit vector times 127; in a painted layer its first byte is how solid
 // the paint is there, 0..127.

@@ -57,6 +57,26 @@ Part sight_part(const config::Config& config, const evaluate::Evaluation& evalua
 // The lamp with its neck, and its light on the pizza; empty without one.
 Part lamp_part(const evaluate::Evaluation& evaluation, const report::StationLayout& layout);
 
+// The cabinets pulled apart, the oven lifted off them, in place of the station and its people.
+struct ApartView {
+  bool on = false;
+  std::optional<std::size_t> piece;  // of the frame, that a finger has picked
+  bool operator==(const ApartView&) const = default;
+};
+// Whether there is something to pull apart.
+bool can_come_apart(const evaluate::Evaluation& evaluation);
+Part apart_part(const config::Config& config, const evaluate::Evaluation& evaluation,
+                const report::StationLayout& layout, const ApartView& view);
+// How far the oven is lifted there.
+double oven_lift_mm(const evaluate::Evaluation& evaluation, const report::StationLayout& layout);
+std::vector<Vec> apart_corners(const evaluate::Evaluation& evaluation,
+                               const report::StationLayout& layout);
+std::uint64_t apart_digest(const config::Config& config, const evaluate::Evaluation& evaluation,
+                           const ApartView& view);
+// The piece that a ray meets first; nullopt: none.
+std::optional<std::size_t> piece_on(const evaluate::Evaluation& evaluation,
+                                    const report::StationLayout& layout, Vec from, Vec way);
+
 // What must stay free: room round everything hot, ground to work on, landings. Empty unless shown.
 Part zones_part(const evaluate::Evaluation& evaluation, const report::StationLayout& layout,
                 bool shown);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "web/scene/built_mesh.h"
 #include "web/scene/model.h"
 #include "web/scene/oven_mesh.h"
 
@@ -18,12 +19,6 @@ constexpr double kPanel_mm = 40;              // a counter on legs
 Vec low_of(const Block& b) { return {b.left_mm, b.near_mm, b.bottom_mm}; }
 Vec high_of(const Block& b) { return {b.right_mm, b.far_mm, b.top_mm}; }
 
-void add_block(Part& part, const Block& b, Material material, bool edges = true) {
-  if (b.width_mm() <= 0 || b.depth_mm() <= 0 || b.height_mm() <= 0) return;
-  emit_flat(part.solid, box(low_of(b), high_of(b)), material);
-  if (edges) box_edges(part.lines, low_of(b), high_of(b), kThin, Material::Edge);
-}
-
 // What stands on the ground, maybe before the oven and the cooks, has its edges there only: upright
 // ones would cross the picture.
 void add_ghost(Part& part, const Block& b, Material material) {
@@ -36,11 +31,6 @@ void add_ghost(Part& part, const Block& b, Material material) {
             Ring{low, {high.x, low.y, low.z}, {high.x, high.y, low.z}, {low.x, high.y, low.z}},
             kThin, Material::Edge);
   }
-}
-
-void add_shadow(Part& part, const Block& b, double fade_mm) {
-  paint_soft(part.ground, {b.left_mm, b.near_mm, 0}, {b.right_mm, b.far_mm, 0},
-             {fade_mm, fade_mm, 0}, Material::Shadow);
 }
 
 // The shadow of one thing on the top of another, not past that top's edges.
@@ -83,7 +73,26 @@ void add_counter(Part& part, const config::Station& station, const report::Stati
   add_block(part, body, Material::Cabinet);
 }
 
-// Courses of blocks on the faces that a cook sees.
+}  // namespace
+
+void add_ground(Part& part, const Block& extent) {
+  const Vec middle{(extent.left_mm + extent.right_mm) / 2, (extent.near_mm + extent.far_mm) / 2, 0};
+  const double half_x = extent.width_mm() / 2, half_y = extent.depth_mm() / 2;
+  paint_soft(part.ground, middle - Vec{half_x + 250, half_y + 500, 0},
+             middle + Vec{half_x + 250, half_y + 200, 0}, {1300, 1300, 0}, Material::Ground);
+}
+
+void add_shadow(Part& part, const Block& b, double fade_mm) {
+  paint_soft(part.ground, {b.left_mm, b.near_mm, 0}, {b.right_mm, b.far_mm, 0},
+             {fade_mm, fade_mm, 0}, Material::Shadow);
+}
+
+void add_block(Part& part, const Block& b, Material material, bool edges) {
+  if (b.width_mm() <= 0 || b.depth_mm() <= 0 || b.height_mm() <= 0) return;
+  emit_flat(part.solid, box(low_of(b), high_of(b)), material);
+  if (edges) box_edges(part.lines, low_of(b), high_of(b), kThin, Material::Edge);
+}
+
 void add_courses(Part& part, const Block& b) {
   constexpr double kCourse_mm = 200, kBlock_mm = 400, kProud_mm = 1;
   const double y = b.near_mm - kProud_mm;
@@ -122,17 +131,10 @@ void add_oven(Part& part, const config::Config& config, const evaluate::Evaluati
   outline(part.lines, floor_outline(e.geometry.floor, floor + 4), kThin, Material::Edge);
 }
 
-}  // namespace
-
 Part station_part(const config::Config& config, const evaluate::Evaluation& e,
                   const report::StationLayout& layout) {
   Part part;
-  const Block& extent = layout.extent;
-  const Vec middle{(extent.left_mm + extent.right_mm) / 2, (extent.near_mm + extent.far_mm) / 2, 0};
-  const double half_x = extent.width_mm() / 2, half_y = extent.depth_mm() / 2;
-  // The ground: a slab under everything that thins out at its edge.
-  paint_soft(part.ground, middle - Vec{half_x + 250, half_y + 500, 0},
-             middle + Vec{half_x + 250, half_y + 200, 0}, {1300, 1300, 0}, Material::Ground);
+  add_ground(part, layout.extent);
 
   bool knees = config.station.knee_height_mm.has_value();
   for (const evaluate::CookResult& cook : e.cooks) knees |= cook.body.seated && cook.at_prep;
@@ -228,16 +230,18 @@ Part station_part(const config::Config& config, const evaluate::Evaluation& e,
   return part;
 }
 
+void add_corners(std::vector<Vec>& points, const Block& b) {
+  for (const double x : {b.left_mm, b.right_mm}) {
+    for (const double y : {b.near_mm, b.far_mm}) {
+      for (const double z : {b.bottom_mm, b.top_mm}) points.push_back({x, y, z});
+    }
+  }
+}
+
 std::vector<Vec> corners_of(const evaluate::Evaluation& e, const report::StationLayout& layout,
                             std::size_t person) {
   std::vector<Vec> points;
-  const auto add = [&](const Block& b) {
-    for (const double x : {b.left_mm, b.right_mm}) {
-      for (const double y : {b.near_mm, b.far_mm}) {
-        for (const double z : {b.bottom_mm, b.top_mm}) points.push_back({x, y, z});
-      }
-    }
-  };
+  const auto add = [&](const Block& b) { add_corners(points, b); };
   for (const std::optional<Block>* block :
        {&layout.oven_stand, &layout.dough_counter, &layout.oven_body}) {
     if (*block) add(**block);
