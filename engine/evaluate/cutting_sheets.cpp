@@ -1,4 +1,5 @@
-// Sheets: offcuts that are there first, then the size that costs least; saw passes strips first.
+// Sheets: offcuts that are there first, then the size or the two sizes that cost least; saw passes
+// strips first.
 
 #include <algorithm>
 #include <cmath>
@@ -9,6 +10,7 @@
 namespace hs::evaluate {
 namespace {
 
+constexpr std::int64_t kMixSteps = 20'000;  // of each try to do with another size
 constexpr std::int64_t kOffcutSteps = 200;  // of each try to get one more part out of an offcut
 
 double mm_of(std::int64_t quanta) { return static_cast<double>(quanta) / kCutQuanta; }
@@ -184,9 +186,69 @@ bool use_offcut(const config::Config& config, CutGroup& group, std::size_t stock
   return true;
 }
 
+// Sheets of one size that are bought, and what is sawn from them.
+struct Bought {
+  std::size_t stock = 0;
+  Items items;
+  cuts::SheetPlan plan;
+};
+
 // What one sheet counts as: its price, or its area in m2.
 double worth(const CutStock& stock, bool priced) {
   return priced ? *stock.price : stock.length_mm * stock.width_mm * 1e-6;
+}
+
+double worth(const CutGroup& group, const std::vector<Bought>& buys, bool priced) {
+  double sum = 0;
+  for (const Bought& one : buys) {
+    sum += worth(group.stocks[one.stock], priced) * static_cast<double>(one.plan.sheets.size());
+  }
+  return sum;
+}
+
+Items items_in(const cuts::SheetCuts& sheet, const Items& items) {
+  Items out;
+  for (const cuts::Pane& pane : sheet) {
+    if (pane.kind == cuts::Pane::Kind::Part) out.push_back(items[pane.part]);
+  }
+  return out;
+}
+
+// Two sizes: the fullest sheets of `most` stay, and what is on the others goes to each other size
+// that holds all of it. The cheapest of these where it is cheaper than `best`.
+void mix_sizes(const config::Config& config, const CutGroup& group,
+               const std::vector<std::size_t>& bought, const Bought& most, bool priced,
+               std::vector<Bought>& best) {
+  std::vector<std::size_t> order(most.plan.sheets.size());
+  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return area(group, items_in(most.plan.sheets[a], most.items)) >
+           area(group, items_in(most.plan.sheets[b], most.items));
+  });
+  for (std::size_t kept = 1; kept < order.size(); ++kept) {
+    Bought full{most.stock, most.items, {}};
+    Items left;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+      const cuts::SheetCuts& sheet = most.plan.sheets[order[i]];
+      if (i < kept) {
+        full.plan.sheets.push_back(sheet);
+      } else {
+        const Items in = items_in(sheet, most.items);
+        left.insert(left.end(), in.begin(), in.end());
+      }
+    }
+    for (const std::size_t stock : bought) {
+      const bool held_there = std::all_of(left.begin(), left.end(), [&](std::size_t item) {
+        return holds(config, group, group.stocks[stock], group.items[item]);
+      });
+      if (stock == most.stock || !held_there) continue;
+      std::vector<Bought> mixed{
+          full,
+          {stock, left,
+           cuts::plan_sheets(job_of(config, group, group.stocks[stock], left), kMixSteps)}};
+      if (worth(group, mixed, priced) < worth(group, best, priced) - 1e-9) best = std::move(mixed);
+    }
+  }
 }
 
 }  // namespace
@@ -217,33 +279,24 @@ void plan_sheet_group(const config::Config& config, CutGroup& group, const Items
   }
 
   // Each part goes to a size that holds it; where one size holds all, to the one that does best.
-  bool single = false;
-  double best = 0, least = 0;
-  std::size_t chosen = 0;
-  cuts::SheetPlan best_plan;
+  double least = 0;
+  bool proven = true;
+  std::vector<Bought> best, alone;
   for (const std::size_t stock : bought) {
     const bool all_fit = std::all_of(items.begin(), items.end(), [&](std::size_t item) {
       return holds(config, group, group.stocks[stock], group.items[item]);
     });
     if (!all_fit || items.empty()) continue;
-    cuts::SheetPlan plan =
-        cuts::plan_sheets(job_of(config, group, group.stocks[stock], items), steps);
-    const double value =
-        worth(group.stocks[stock], priced) * static_cast<double>(plan.sheets.size());
-    if (single && value >= best) continue;
-    single = true;
-    best = value;
-    chosen = stock;
-    best_plan = std::move(plan);
+    alone.push_back({stock, items,
+                     cuts::plan_sheets(job_of(config, group, group.stocks[stock], items), steps)});
+    const std::vector<Bought> one{alone.back()};
+    if (best.empty() || worth(group, one, priced) < worth(group, best, priced)) best = one;
   }
-  bool proven = true;
-  double value = 0;
-  if (single) {
-    const cuts::SheetJob job = job_of(config, group, group.stocks[chosen], items);
-    add_sheets(group, chosen, job, best_plan, items);
-    value = best;
-    least = worth(group.stocks[chosen], priced) * static_cast<double>(best_plan.lower_bound);
-    proven = best_plan.proven;
+  if (!best.empty()) {
+    least =
+        worth(group.stocks[best[0].stock], priced) * static_cast<double>(best[0].plan.lower_bound);
+    proven = best[0].plan.proven;
+    for (const Bought& one : alone) mix_sizes(config, group, bought, one, priced, best);
   } else if (!items.empty()) {
     // The cheapest by area of those that hold it, for each part by itself.
     std::vector<Items> of(group.stocks.size());
@@ -261,12 +314,16 @@ void plan_sheet_group(const config::Config& config, CutGroup& group, const Items
     }
     for (const std::size_t stock : bought) {
       if (of[stock].empty()) continue;
-      const cuts::SheetJob job = job_of(config, group, group.stocks[stock], of[stock]);
-      const cuts::SheetPlan plan = cuts::plan_sheets(job, steps);
-      add_sheets(group, stock, job, plan, of[stock]);
-      value += worth(group.stocks[stock], priced) * static_cast<double>(plan.sheets.size());
+      best.push_back(
+          {stock, of[stock],
+           cuts::plan_sheets(job_of(config, group, group.stocks[stock], of[stock]), steps)});
     }
   }
+  for (const Bought& one : best) {
+    add_sheets(group, one.stock, job_of(config, group, group.stocks[one.stock], one.items),
+               one.plan, one.items);
+  }
+  const double value = worth(group, best, priced);
   // Other sizes and other uses of the offcuts may do better: what is left after all of the offcuts
   // by area, at the cheapest area there is.
   if (bought.size() > 1 || offcuts_mm2 > 0) {

@@ -225,6 +225,61 @@ TEST_CASE("a good offcut is used before a sheet is bought", "[packet]") {
   CHECK(sheets(after).bought <= sheets(before).bought);
 }
 
+TEST_CASE("two sheet sizes at once are bought where that is cheaper than either alone",
+          "[packet]") {
+  // Whole sheets for 80, halves for 45: two halves cost more than a whole, so a half is only bought
+  // for what is left over.
+  config::Config config = demo();
+  std::erase_if(config.stock,
+                [](const config::StockItem& row) { return row.kind == config::StockKind::Sheet; });
+  const auto sheet = [&](const char* name, double length_mm, double price) {
+    config::StockItem row;
+    row.name = name;
+    row.kind = config::StockKind::Sheet;
+    row.length_mm = length_mm;
+    row.width_mm = 1219.2;
+    row.price = price;
+    config.stock.push_back(row);
+  };
+  const auto of_sheets = [](const config::Config& c) {
+    const Evaluation e = evaluate_packet(c, kFewSteps);
+    for (const CutGroup& group : e.packet->cutting.groups) {
+      if (group.sheets && group.material == frame::Material::Sheet) {
+        CHECK(test::broken_by(group, c.shop.kerf_mm, c.shop.sheet_trim_mm) == "");
+        return group;
+      }
+    }
+    FAIL("no sheets");
+    return CutGroup{};
+  };
+  int mixed = 0;
+  for (int wide = 900; wide <= 2400; wide += 100) {
+    config.station.prep_width_mm = wide;
+    config::Config both = config, whole = config, half = config;
+    config.stock.clear();
+    sheet("whole sheet, invented", 2438.4, 80);
+    whole.stock = config.stock;
+    sheet("half sheet, invented", 1219.2, 45);
+    both.stock = config.stock;
+    half.stock = {config.stock.back()};
+    const CutGroup of_both = of_sheets(both), of_whole = of_sheets(whole);
+    INFO("width " << wide);
+    CHECK(of_both.value <= of_whole.value);
+    if (of_both.too_large.empty() && of_sheets(half).too_large.empty()) {
+      CHECK(of_both.value <= of_sheets(half).value);
+    }
+    CHECK(of_both.at_least <= of_both.value);
+    double paid = 0;
+    for (const CutStock& stock : of_both.stocks) paid += stock.used * stock.price.value_or(0);
+    CHECK_THAT(of_both.value, WithinAbs(paid, 1e-9));
+    if (of_both.stocks[0].used > 0 && of_both.stocks[1].used > 0) {
+      ++mixed;
+      CHECK(of_both.value < of_whole.value);
+    }
+  }
+  CHECK(mixed >= 3);
+}
+
 TEST_CASE("one inch of eye moves what it should, and only that", "[packet]") {
   const config::Config c = demo();
   const Evaluation e = evaluate_packet(c);
