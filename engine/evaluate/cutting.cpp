@@ -152,9 +152,12 @@ bool holds(const config::Config& config, const CutGroup& group, const CutStock& 
          (stock.turn && item.width_mm <= length_mm && item.length_mm <= width_mm);
 }
 
-Cutting cutting_of(const config::Config& config, const parts::List& list, bool scribed,
-                   std::int64_t steps) {
-  Cutting out;
+CuttingRun::~CuttingRun() = default;
+
+CuttingRun::CuttingRun(const config::Config& config, const parts::List& list, bool scribed,
+                       std::int64_t steps)
+    : config_(config), steps_(steps) {
+  Cutting& out = out_;
   out.kerf_mm = config.shop.kerf_mm;
   out.sheet_trim_mm = config.shop.sheet_trim_mm;
   out.board_trim_mm = config.shop.board_trim_mm;
@@ -201,21 +204,53 @@ Cutting cutting_of(const config::Config& config, const parts::List& list, bool s
       part_of[at].push_back(&part);
     }
   }
+  items_.resize(out.groups.size());
   for (std::size_t i = 0; i < out.groups.size(); ++i) {
     CutGroup& group = out.groups[i];
     add_stocks(config, group);
     fit_to_stock(config, group, part_of[i]);
-    std::vector<std::size_t> items;
     for (std::size_t k = 0; k < group.items.size(); ++k) {
-      (held(config, group, group.items[k]) ? items : group.too_large).push_back(k);
+      (held(config, group, group.items[k]) ? items_[i] : group.too_large).push_back(k);
     }
-    if (!items.empty()) {
-      group.sheets ? plan_sheet_group(config, group, items, steps)
-                   : plan_board_group(config, group, items, steps);
-    }
-    finish_numbers(group);
   }
-  return out;
+}
+
+void CuttingRun::begin() {
+  CutGroup& group = out_.groups[at_];
+  const std::vector<std::size_t>& items = items_[at_];
+  if (items.empty()) return;
+  run_ = group.sheets ? sheet_run(config_, group, items, steps_)
+                      : board_run(config_, group, items, steps_);
+}
+
+void CuttingRun::end() {
+  if (run_) run_->finish();
+  run_.reset();
+  finish_numbers(out_.groups[at_]);
+  ++at_;
+}
+
+bool CuttingRun::advance(std::int64_t steps) {
+  if (at_ == out_.groups.size()) return false;
+  if (!run_) begin();
+  if (!run_ || !run_->advance(steps)) end();
+  return at_ < out_.groups.size();
+}
+
+Cutting CuttingRun::take() {
+  for (; at_ < out_.groups.size();) {
+    if (!run_) begin();
+    end();
+  }
+  return std::move(out_);
+}
+
+Cutting cutting_of(const config::Config& config, const parts::List& parts, bool scribed,
+                   std::int64_t steps) {
+  CuttingRun run(config, parts, scribed, steps);
+  while (run.advance(steps)) {
+  }
+  return run.take();
 }
 
 }  // namespace hs::evaluate

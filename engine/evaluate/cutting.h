@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -108,5 +109,34 @@ inline constexpr double kKeptLength_mm = 300, kKeptWidth_mm = 100;
 // `scribed`: the base's boards are cut to ground that was read, so they keep their full width.
 Cutting cutting_of(const config::Config& config, const parts::List& parts, bool scribed,
                    std::int64_t steps);
+
+class GroupRun;
+
+// The same in as many goes as the caller likes; how it is split changes nothing. Config and parts
+// outlive it.
+class CuttingRun {
+ public:
+  CuttingRun(const config::Config& config, const parts::List& parts, bool scribed,
+             std::int64_t steps);
+  ~CuttingRun();
+
+  // Works on for about so many steps; false: all groups are planned.
+  bool advance(std::int64_t steps);
+  std::size_t groups() const { return out_.groups.size(); }
+  std::size_t planned() const { return at_; }  // of them
+  // The plans; of what is not searched yet the best so far, of what was not begun a quick one.
+  Cutting take();
+
+ private:
+  void begin();  // the group `at_`
+  void end();
+
+  const config::Config& config_;
+  std::int64_t steps_;
+  Cutting out_;
+  std::vector<std::vector<std::size_t>> items_;  // of each group, that some stock holds
+  std::size_t at_ = 0;
+  std::unique_ptr<GroupRun> run_;
+};
 
 }  // namespace hs::evaluate

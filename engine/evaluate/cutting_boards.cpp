@@ -9,10 +9,11 @@
 namespace hs::evaluate {
 namespace {
 
+using Items = std::vector<std::size_t>;
+
 double mm_of(std::int64_t quanta) { return static_cast<double>(quanta) / kCutQuanta; }
 
-cuts::BoardJob job_of(const config::Config& config, const CutGroup& group,
-                      const std::vector<std::size_t>& items) {
+cuts::BoardJob job_of(const config::Config& config, const CutGroup& group, const Items& items) {
   cuts::BoardJob job;
   job.kerf = cut_quanta(config.shop.kerf_mm);
   const bool priced = all_priced(group);
@@ -98,6 +99,55 @@ class BoardWalk {
   std::optional<std::size_t> held_;  // the piece that the next pass cuts off
 };
 
+class BoardRun : public GroupRun {
+ public:
+  BoardRun(const config::Config& config, CutGroup& group, Items items, std::int64_t steps)
+      : config_(config),
+        group_(group),
+        items_(std::move(items)),
+        job_(job_of(config, group, items_)),
+        search_(job_),
+        left_(steps) {}
+
+  bool advance(std::int64_t steps) override {
+    const std::int64_t now = std::min(steps, left_);
+    left_ -= now;
+    search_.advance(now);
+    return left_ > 0 && !search_.done();
+  }
+
+  void finish() override {
+    const cuts::BoardPlan plan = search_.best();
+    const bool priced = all_priced(group_);
+    group_.by = priced ? MeasuredBy::Price : MeasuredBy::Length;
+    group_.value = static_cast<double>(plan.cost) / (priced ? 100 : 1);
+    group_.at_least = static_cast<double>(plan.lower_bound) / (priced ? 100 : 1);
+    group_.proven = plan.proven;
+    for (const cuts::Board& board : plan.boards) {
+      CutStick stick;
+      stick.stock = board.stock;
+      ++group_.stocks[board.stock].used;
+      std::vector<cuts::Piece> pieces = board.pieces;
+      std::sort(pieces.begin(), pieces.end(),
+                [](const cuts::Piece& a, const cuts::Piece& b) { return a.at < b.at; });
+      BoardWalk walk(config_, group_.stocks[board.stock], stick);
+      for (const cuts::Piece& piece : pieces) {
+        walk.piece(items_[piece.part], mm_of(piece.at), mm_of(job_.parts[piece.part]));
+      }
+      walk.end();
+      group_.sticks.push_back(std::move(stick));
+    }
+  }
+
+ private:
+  const config::Config& config_;
+  CutGroup& group_;
+  Items items_;
+  cuts::BoardJob job_;
+  cuts::BoardSearch search_;
+  std::int64_t left_;
+};
+
 }  // namespace
 
 std::int64_t cut_quanta(double mm) { return std::llround(mm * kCutQuanta); }
@@ -107,29 +157,9 @@ bool all_priced(const CutGroup& group) {
                      [](const CutStock& stock) { return stock.on_hand || stock.price; });
 }
 
-void plan_board_group(const config::Config& config, CutGroup& group,
-                      const std::vector<std::size_t>& items, std::int64_t steps) {
-  const cuts::BoardJob job = job_of(config, group, items);
-  const cuts::BoardPlan plan = cuts::plan_boards(job, steps);
-  const bool priced = all_priced(group);
-  group.by = priced ? MeasuredBy::Price : MeasuredBy::Length;
-  group.value = static_cast<double>(plan.cost) / (priced ? 100 : 1);
-  group.at_least = static_cast<double>(plan.lower_bound) / (priced ? 100 : 1);
-  group.proven = plan.proven;
-  for (const cuts::Board& board : plan.boards) {
-    CutStick stick;
-    stick.stock = board.stock;
-    ++group.stocks[board.stock].used;
-    std::vector<cuts::Piece> pieces = board.pieces;
-    std::sort(pieces.begin(), pieces.end(),
-              [](const cuts::Piece& a, const cuts::Piece& b) { return a.at < b.at; });
-    BoardWalk walk(config, group.stocks[board.stock], stick);
-    for (const cuts::Piece& piece : pieces) {
-      walk.piece(items[piece.part], mm_of(piece.at), mm_of(job.parts[piece.part]));
-    }
-    walk.end();
-    group.sticks.push_back(std::move(stick));
-  }
+std::unique_ptr<GroupRun> board_run(const config::Config& config, CutGroup& group,
+                                    std::vector<std::size_t> items, std::int64_t steps) {
+  return std::make_unique<BoardRun>(config, group, std::move(items), steps);
 }
 
 }  // namespace hs::evaluate

@@ -251,121 +251,183 @@ void mix_sizes(const config::Config& config, const CutGroup& group,
   }
 }
 
-}  // namespace
-
-void plan_sheet_group(const config::Config& config, CutGroup& group, const Items& all,
-                      std::int64_t steps) {
-  const bool priced = all_priced(group);
-  Items items = all;
-  std::stable_sort(items.begin(), items.end(), [&](std::size_t a, std::size_t b) {
-    return area(group, {a}) > area(group, {b});
-  });
-  std::vector<std::size_t> bought, there;
-  for (std::size_t i = 0; i < group.stocks.size(); ++i) {
-    (group.stocks[i].on_hand ? there : bought).push_back(i);
-  }
-  // Small offcuts first: a large one may still hold what a small one does not.
-  std::stable_sort(there.begin(), there.end(), [&](std::size_t a, std::size_t b) {
-    return group.stocks[a].length_mm * group.stocks[a].width_mm <
-           group.stocks[b].length_mm * group.stocks[b].width_mm;
-  });
-  double offcuts_mm2 = 0;
-  for (const std::size_t stock : there) {
-    // What one of them does not take its equals do not take either.
-    int n = 0;
-    while (n < *group.stocks[stock].on_hand && use_offcut(config, group, stock, items)) ++n;
-    offcuts_mm2 +=
-        group.stocks[stock].length_mm * group.stocks[stock].width_mm * *group.stocks[stock].on_hand;
-  }
-
-  // Each part goes to a size that holds it; where one size holds all, to the one that does best.
-  double least = 0;
-  bool proven = true;
-  std::vector<Bought> best, alone;
-  for (const std::size_t stock : bought) {
-    const bool all_fit = std::all_of(items.begin(), items.end(), [&](std::size_t item) {
-      return holds(config, group, group.stocks[stock], group.items[item]);
+class SheetRun : public GroupRun {
+ public:
+  SheetRun(const config::Config& config, CutGroup& group, Items all, std::int64_t steps)
+      : config_(config),
+        group_(group),
+        all_(std::move(all)),
+        steps_(steps),
+        priced_(all_priced(group)),
+        items_(all_) {
+    std::stable_sort(items_.begin(), items_.end(), [&](std::size_t a, std::size_t b) {
+      return area(group, {a}) > area(group, {b});
     });
-    if (!all_fit || items.empty()) continue;
-    alone.push_back({stock, items,
-                     cuts::plan_sheets(job_of(config, group, group.stocks[stock], items), steps)});
-    const std::vector<Bought> one{alone.back()};
-    if (best.empty() || worth(group, one, priced) < worth(group, best, priced)) best = one;
+    for (std::size_t i = 0; i < group.stocks.size(); ++i) {
+      (group.stocks[i].on_hand ? there_ : bought_).push_back(i);
+    }
+    use_offcuts();
+    share_out();
   }
-  if (!best.empty()) {
-    least =
-        worth(group.stocks[best[0].stock], priced) * static_cast<double>(best[0].plan.lower_bound);
-    proven = best[0].plan.proven;
-    for (const Bought& one : alone) mix_sizes(config, group, bought, one, priced, best);
-  } else if (!items.empty()) {
-    // The cheapest by area of those that hold it, for each part by itself.
-    std::vector<Items> of(group.stocks.size());
-    for (const std::size_t item : items) {
+
+  bool advance(std::int64_t steps) override {
+    if (at_ == buys_.size()) return false;
+    if (!search_) {
+      const Bought& one = buys_[at_];
+      search_.emplace(job_of(config_, group_, group_.stocks[one.stock], one.items));
+      left_ = steps_;
+    }
+    const std::int64_t now = std::min(steps, left_);
+    left_ -= now;
+    search_->advance(now);
+    if (left_ > 0 && !search_->done()) return true;
+    buys_[at_].plan = search_->best();
+    search_.reset();
+    return ++at_ < buys_.size();
+  }
+
+  void finish() override {
+    // What was stopped keeps its best plan, what was not begun gets a quick one.
+    if (search_) {
+      buys_[at_].plan = search_->best();
+      search_.reset();
+      ++at_;
+    }
+    for (; at_ < buys_.size(); ++at_) {
+      Bought& one = buys_[at_];
+      one.plan = cuts::plan_sheets(job_of(config_, group_, group_.stocks[one.stock], one.items),
+                                   kOffcutSteps);
+    }
+    std::vector<Bought> best = single_ ? cheapest() : buys_;
+    bool proven = true;
+    double least = 0;
+    if (single_) {
+      least = worth(group_.stocks[best[0].stock], priced_) *
+              static_cast<double>(best[0].plan.lower_bound);
+      proven = best[0].plan.proven;
+      for (const Bought& one : buys_) mix_sizes(config_, group_, bought_, one, priced_, best);
+    }
+    for (const Bought& one : best) {
+      add_sheets(group_, one.stock, job_of(config_, group_, group_.stocks[one.stock], one.items),
+                 one.plan, one.items);
+    }
+    const double value = worth(group_, best, priced_);
+    if (bought_.size() > 1 || offcuts_mm2_ > 0) {
+      least = least_of_all();
+      proven = value <= least + 1e-9;
+    }
+    group_.proven = proven;
+    if (!priced_ && bought_.size() == 1) {
+      const double each = worth(group_.stocks[bought_[0]], priced_);
+      group_.by = MeasuredBy::Pieces;
+      group_.value = std::round(value / each);
+      group_.at_least = std::round(least / each);
+    } else {
+      group_.by = priced_ ? MeasuredBy::Price : MeasuredBy::Area;
+      group_.value = value;
+      group_.at_least = least;
+    }
+  }
+
+ private:
+  void use_offcuts() {
+    // Small offcuts first: a large one may still hold what a small one does not.
+    std::stable_sort(there_.begin(), there_.end(), [&](std::size_t a, std::size_t b) {
+      return group_.stocks[a].length_mm * group_.stocks[a].width_mm <
+             group_.stocks[b].length_mm * group_.stocks[b].width_mm;
+    });
+    for (const std::size_t stock : there_) {
+      // What one of them does not take its equals do not take either.
+      const CutStock& one = group_.stocks[stock];
+      int n = 0;
+      while (n < *one.on_hand && use_offcut(config_, group_, stock, items_)) ++n;
+      offcuts_mm2_ += one.length_mm * one.width_mm * *one.on_hand;
+    }
+  }
+
+  // Each size that holds all of the rest may be planned with it; where none does, each part goes to
+  // the cheapest by area of those that hold it.
+  void share_out() {
+    if (items_.empty()) return;
+    for (const std::size_t stock : bought_) {
+      const bool all_fit = std::all_of(items_.begin(), items_.end(), [&](std::size_t item) {
+        return holds(config_, group_, group_.stocks[stock], group_.items[item]);
+      });
+      if (all_fit) buys_.push_back({stock, items_, {}});
+    }
+    single_ = !buys_.empty();
+    if (single_) return;
+    std::vector<Items> of(group_.stocks.size());
+    for (const std::size_t item : items_) {
       std::optional<std::size_t> to;
-      const auto dear = [&](std::size_t stock) {
-        return worth(group.stocks[stock], priced) /
-               (group.stocks[stock].length_mm * group.stocks[stock].width_mm);
-      };
-      for (const std::size_t stock : bought) {
-        if (!holds(config, group, group.stocks[stock], group.items[item])) continue;
-        if (!to || dear(stock) < dear(*to)) to = stock;
+      for (const std::size_t stock : bought_) {
+        if (!holds(config_, group_, group_.stocks[stock], group_.items[item])) continue;
+        if (!to || by_area(stock) < by_area(*to)) to = stock;
       }
       of[*to].push_back(item);
     }
-    for (const std::size_t stock : bought) {
-      if (of[stock].empty()) continue;
-      best.push_back(
-          {stock, of[stock],
-           cuts::plan_sheets(job_of(config, group, group.stocks[stock], of[stock]), steps)});
+    for (const std::size_t stock : bought_) {
+      if (!of[stock].empty()) buys_.push_back({stock, of[stock], {}});
     }
   }
-  for (const Bought& one : best) {
-    add_sheets(group, one.stock, job_of(config, group, group.stocks[one.stock], one.items),
-               one.plan, one.items);
+
+  double by_area(std::size_t stock) const {
+    const CutStock& one = group_.stocks[stock];
+    return worth(one, priced_) / (one.length_mm * one.width_mm);
   }
-  const double value = worth(group, best, priced);
+
+  std::vector<Bought> cheapest() const {
+    const auto dear = [&](const Bought& one) { return worth(group_, {one}, priced_); };
+    return {*std::min_element(buys_.begin(), buys_.end(),
+                              [&](const Bought& a, const Bought& b) { return dear(a) < dear(b); })};
+  }
+
   // Other sizes and other uses of the offcuts may do better: what is left after all of the offcuts
   // by area, at the cheapest area there is.
-  if (bought.size() > 1 || offcuts_mm2 > 0) {
+  double least_of_all() const {
     double cheapest = -1;
-    for (const std::size_t stock : bought) {
-      const CutStock& one = group.stocks[stock];
-      const double by_area = worth(one, priced) / (one.length_mm * one.width_mm);
-      if (cheapest < 0 || by_area < cheapest) cheapest = by_area;
+    for (const std::size_t stock : bought_) {
+      if (cheapest < 0 || by_area(stock) < cheapest) cheapest = by_area(stock);
     }
-    least = std::max(0.0, area(group, all) - offcuts_mm2) * cheapest;
-    if (bought.size() == 1) {
-      const double each = worth(group.stocks[bought[0]], priced);
-      if (each > 0) least = std::ceil(least / each - 1e-9) * each;
-    }
+    double least = std::max(0.0, area(group_, all_) - offcuts_mm2_) * cheapest;
+    if (bought_.size() != 1) return least;
+    const CutStock& sheet = group_.stocks[bought_[0]];
+    const double each = worth(sheet, priced_);
+    if (each > 0) least = std::ceil(least / each - 1e-9) * each;
     // And a plan with offcuts would be one with as many more sheets, where these are no smaller.
-    const bool covered =
-        bought.size() == 1 && std::all_of(there.begin(), there.end(), [&](std::size_t stock) {
-          const CutStock &one = group.stocks[stock], &sheet = group.stocks[bought[0]];
-          return one.length_mm <= sheet.length_mm && one.width_mm <= sheet.width_mm &&
-                 (!one.turn || sheet.turn);
-        });
-    if (covered) {
-      std::int64_t offcuts = 0;
-      for (const std::size_t stock : there) offcuts += *group.stocks[stock].on_hand;
-      const CutStock& sheet = group.stocks[bought[0]];
-      const std::int64_t sheets =
-          cuts::plan_sheets(job_of(config, group, sheet, all), kOffcutSteps).lower_bound;
-      least = std::max(least, static_cast<double>(sheets - offcuts) * worth(sheet, priced));
-    }
-    proven = value <= least + 1e-9;
+    const bool covered = std::all_of(there_.begin(), there_.end(), [&](std::size_t stock) {
+      const CutStock& one = group_.stocks[stock];
+      return one.length_mm <= sheet.length_mm && one.width_mm <= sheet.width_mm &&
+             (!one.turn || sheet.turn);
+    });
+    if (!covered) return least;
+    std::int64_t offcuts = 0;
+    for (const std::size_t stock : there_) offcuts += *group_.stocks[stock].on_hand;
+    const std::int64_t sheets =
+        cuts::plan_sheets(job_of(config_, group_, sheet, all_), kOffcutSteps).lower_bound;
+    return std::max(least, static_cast<double>(sheets - offcuts) * each);
   }
-  if (!priced && bought.size() == 1) {
-    const double each = worth(group.stocks[bought[0]], priced);
-    group.by = MeasuredBy::Pieces;
-    group.value = std::round(value / each);
-    group.at_least = std::round(least / each);
-  } else {
-    group.by = priced ? MeasuredBy::Price : MeasuredBy::Area;
-    group.value = value;
-    group.at_least = least;
-  }
-  group.proven = proven;
+
+  const config::Config& config_;
+  CutGroup& group_;
+  Items all_;
+  std::int64_t steps_;
+  bool priced_;
+  Items items_;  // what the offcuts have left
+  std::vector<std::size_t> bought_, there_;
+  double offcuts_mm2_ = 0;
+  bool single_ = false;  // each of `buys_` is all of the rest; else they are it together
+  std::vector<Bought> buys_;
+  std::size_t at_ = 0;  // of them, in work
+  std::optional<cuts::SheetSearch> search_;
+  std::int64_t left_ = 0;
+};
+
+}  // namespace
+
+std::unique_ptr<GroupRun> sheet_run(const config::Config& config, CutGroup& group,
+                                    std::vector<std::size_t> items, std::int64_t steps) {
+  return std::make_unique<SheetRun>(config, group, std::move(items), steps);
 }
 
 }  // namespace hs::evaluate

@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <memory>
 #include <vector>
 
 #include "engine/evaluate/cutting.h"
@@ -14,11 +15,20 @@ bool holds(const config::Config& config, const CutGroup& group, const CutStock& 
            const CutItem& item);
 bool held(const config::Config& config, const CutGroup& group, const CutItem& item);
 
-// The plan for these items of the group: its sticks, value and bound. Every item must be held.
-void plan_board_group(const config::Config& config, CutGroup& group,
-                      const std::vector<std::size_t>& items, std::int64_t steps);
-void plan_sheet_group(const config::Config& config, CutGroup& group,
-                      const std::vector<std::size_t>& items, std::int64_t steps);
+// The plan for some items of one group, in as many goes as the caller likes; how it is split
+// changes nothing. The group outlives it. Every item must be held.
+class GroupRun {
+ public:
+  virtual ~GroupRun() = default;
+  // Works on for about so many steps; false: nothing is left to try, or its own steps are used.
+  virtual bool advance(std::int64_t steps) = 0;
+  // Writes the best plan so far into the group: its sticks, value and bound. Once, at the end.
+  virtual void finish() = 0;
+};
+std::unique_ptr<GroupRun> board_run(const config::Config& config, CutGroup& group,
+                                    std::vector<std::size_t> items, std::int64_t steps);
+std::unique_ptr<GroupRun> sheet_run(const config::Config& config, CutGroup& group,
+                                    std::vector<std::size_t> items, std::int64_t steps);
 
 // Whole tenths of a millimetre, as the searches count.
 inline constexpr double kCutQuanta = 10;

@@ -110,11 +110,13 @@ void add_money_findings(Findings& out, const Costing& costing) {
                                   : Verdict::Ok);
 }
 
+bool scribed(const Evaluation& e) { return e.survey && e.survey->base; }
+
 // Everything but the inches.
 std::shared_ptr<Packet> packet_of(const config::Config& config, const Evaluation& e,
-                                  std::int64_t steps) {
+                                  Cutting cutting) {
   auto packet = std::make_shared<Packet>();
-  packet->cutting = cutting_of(config, e.build->parts, e.survey && e.survey->base, steps);
+  packet->cutting = std::move(cutting);
   packet->metal = metal_orders(config, e.build->frame, e.build->parts);
   packet->wiring = wiring_of(config, e, e.build->frame);
   packet->painting = painting_of(config, e.build->parts);
@@ -135,30 +137,44 @@ double moved(const std::optional<double>& before, const std::optional<double>& a
   return before && after ? *after - *before : 0;
 }
 
-// One cook's eye or elbow an inch higher; nothing where the field's range ends before that.
-std::optional<InchCost> inch_of(const config::Config& config, const Evaluation& e, std::size_t who,
-                                bool elbow, std::int64_t steps) {
-  config::Config higher = config;
+// One cook's eye or elbow an inch higher: another station, to be planned as this one.
+struct Inch {
+  std::size_t cook = 0;
+  bool elbow = false;
+  config::Config config;
+  Evaluation after;
+};
+
+// Nothing where the field's range ends before that.
+std::unique_ptr<Inch> inch_of(const config::Config& config, const Evaluation& e, std::size_t who,
+                              bool elbow) {
   const config::Field* field =
       config::find_field(elbow ? "cooks[].elbow_height_mm" : "cooks[].eye_height_mm");
   const cook::Body& body = e.cooks[who].body;
   const double mm =
       quantised(Quantity::Length, (elbow ? body.elbow.value_mm : body.eye.value_mm) + kInch_mm);
-  if (field == nullptr || mm < field->min || mm > field->max) return std::nullopt;
-  field->set(higher, who, mm);
+  if (field == nullptr || mm < field->min || mm > field->max) return nullptr;
+  auto inch = std::make_unique<Inch>();
+  inch->cook = who;
+  inch->elbow = elbow;
+  inch->config = config;
+  field->set(inch->config, who, mm);
   // A body that nobody has (an elbow above its shoulder) is no question.
-  if (!config::validate(higher).empty()) return std::nullopt;
-  Evaluation after = evaluate_all(higher);
+  if (!config::validate(inch->config).empty()) return nullptr;
+  inch->after = evaluate_all(inch->config);
+  return inch;
+}
+
+InchCost cost_of(const Inch& inch, const Evaluation& before) {
   InchCost out;
-  out.cook = who;
-  out.elbow = elbow;
-  out.counter_moves_mm = moved(e.used.counter_mm, after.used.counter_mm);
-  out.oven_base_moves_mm = moved(e.used.oven_base_mm, after.used.oven_base_mm);
-  if (after.build && after.build->frame.made()) after.packet = packet_of(higher, after, steps);
-  out.changes = changes(e, after);
+  out.cook = inch.cook;
+  out.elbow = inch.elbow;
+  out.counter_moves_mm = moved(before.used.counter_mm, inch.after.used.counter_mm);
+  out.oven_base_moves_mm = moved(before.used.oven_base_mm, inch.after.used.oven_base_mm);
+  out.changes = changes(before, inch.after);
   out.pieces_changed = pieces_changed(out.changes);
-  if (!after.packet) return out;
-  const Costing &was = e.packet->costing, &is = after.packet->costing;
+  if (!inch.after.packet) return out;
+  const Costing &was = before.packet->costing, &is = inch.after.packet->costing;
   if (was.total && is.total) out.total_moves = *is.total - *was.total;
   out.mass_moves_kg = is.built_kg - was.built_kg;
   return out;
@@ -166,30 +182,116 @@ std::optional<InchCost> inch_of(const config::Config& config, const Evaluation& 
 
 }  // namespace
 
-void add_packet(const config::Config& config, Evaluation& e, std::int64_t steps) {
-  Findings out;
-  if (e.build && e.build->frame.made()) {
-    const std::shared_ptr<Packet> packet = packet_of(config, e, steps);
-    e.packet = packet;
-    for (std::size_t i = 0; i < e.cooks.size(); ++i) {
-      for (const bool elbow : {false, true}) {
-        if (!(elbow ? e.cooks[i].at_prep : e.cooks[i].at_oven)) continue;
-        if (auto inch = inch_of(config, e, i, elbow, steps)) {
-          packet->costing.inches.push_back(*std::move(inch));
-        }
-      }
-    }
-    add_cut_findings(out, packet->cutting);
-    add_metal_findings(out, packet->metal);
-    add_power_findings(out, packet->wiring);
-    add_finish_findings(out, packet->painting);
-    add_plan_findings(out, config, packet->timetable);
-    add_money_findings(out, packet->costing);
-  } else {
-    say(out, "cuts.none", Verdict::Unknown);
+// The station itself, then each inch in turn: one plan at a time.
+struct PacketRun::State {
+  config::Config config;
+  Evaluation e;
+  std::int64_t steps = 0;
+  std::shared_ptr<Packet> packet;  // the station's, once it is planned
+  std::unique_ptr<Inch> inch;      // in work
+  std::unique_ptr<CuttingRun> run;
+  std::size_t next = 0;  // inch: twice the cook, the elbow one more
+  std::size_t done = 0, groups = 0;
+  bool over = false;
+
+  bool made() const { return e.build && e.build->frame.made(); }
+
+  void begin(const config::Config& of, const Evaluation& planned) {
+    run = std::make_unique<CuttingRun>(of, planned.build->parts, scribed(planned), steps);
   }
-  e.findings.insert(e.findings.end(), out.list.begin(), out.list.end());
-  order_by_harm(e.findings);
+
+  // What is planned becomes a packet, and the next thing to plan is found.
+  void end() {
+    done += run->groups();
+    if (!packet) {
+      packet = packet_of(config, e, run->take());
+      e.packet = packet;
+    } else {
+      inch->after.packet = packet_of(inch->config, inch->after, run->take());
+      packet->costing.inches.push_back(cost_of(*inch, e));
+    }
+    run.reset();
+    find_next();
+  }
+
+  void find_next() {
+    for (inch.reset(); next < 2 * e.cooks.size(); ++next) {
+      const CookResult& cook = e.cooks[next / 2];
+      const bool elbow = next % 2 != 0;
+      if (!(elbow ? cook.at_prep : cook.at_oven)) continue;
+      inch = inch_of(config, e, next / 2, elbow);
+      if (!inch) continue;
+      if (inch->after.build && inch->after.build->frame.made()) {
+        ++next;
+        return begin(inch->config, inch->after);
+      }
+      packet->costing.inches.push_back(cost_of(*inch, e));
+    }
+    over = true;
+  }
+
+  void say_all() {
+    Findings out;
+    if (packet) {
+      add_cut_findings(out, packet->cutting);
+      add_metal_findings(out, packet->metal);
+      add_power_findings(out, packet->wiring);
+      add_finish_findings(out, packet->painting);
+      add_plan_findings(out, config, packet->timetable);
+      add_money_findings(out, packet->costing);
+    } else {
+      say(out, "cuts.none", Verdict::Unknown);
+    }
+    e.findings.insert(e.findings.end(), out.list.begin(), out.list.end());
+    order_by_harm(e.findings);
+  }
+};
+
+PacketRun::PacketRun(config::Config config, Evaluation evaluation, std::int64_t steps)
+    : state_(std::make_unique<State>()) {
+  state_->config = std::move(config);
+  state_->e = std::move(evaluation);
+  state_->steps = steps;
+  state_->over = !state_->made();
+  if (state_->over) return;
+  state_->begin(state_->config, state_->e);
+  state_->groups = state_->run->groups();
+}
+
+PacketRun::PacketRun(const config::Config& config, std::int64_t steps)
+    : PacketRun(config, evaluate_all(config), steps) {}
+
+PacketRun::~PacketRun() = default;
+
+const config::Config& PacketRun::config() const { return state_->config; }
+
+PacketRun::Progress PacketRun::progress() const {
+  const State& s = *state_;
+  std::size_t inches = 0;
+  for (const CookResult& cook : s.e.cooks)
+    inches += (cook.at_oven ? 1U : 0U) + (cook.at_prep ? 1U : 0U);
+  const std::size_t all = std::max<std::size_t>(1, s.groups * (1 + inches));
+  const std::size_t done = s.over ? all : s.done + (s.run ? s.run->planned() : 0);
+  return {std::min(done, all), all, s.packet != nullptr};
+}
+
+bool PacketRun::advance(std::int64_t steps) {
+  if (state_->over) return false;
+  if (!state_->run->advance(steps)) state_->end();
+  return !state_->over;
+}
+
+Evaluation PacketRun::take() {
+  while (!state_->over) state_->end();
+  state_->say_all();
+  return std::move(state_->e);
+}
+
+void add_packet(const config::Config& config, Evaluation& e, std::int64_t steps) {
+  PacketRun run(config, std::move(e), steps);
+  while (run.advance(steps)) {
+  }
+  e = run.take();
 }
 
 Evaluation evaluate_packet(const config::Config& config, std::int64_t steps) {

@@ -40,4 +40,32 @@ void add_packet(const config::Config& config, Evaluation& evaluation,
 // evaluate_all() and the packet's stage.
 Evaluation evaluate_packet(const config::Config& config, std::int64_t steps = kPacketSteps);
 
+// evaluate_packet() in as many goes as the caller likes, so that somebody may see how far it is and
+// stop it; how it is split changes nothing.
+class PacketRun {
+ public:
+  explicit PacketRun(const config::Config& config, std::int64_t steps = kPacketSteps);
+  // Of an evaluation with a build.
+  PacketRun(config::Config config, Evaluation evaluation, std::int64_t steps);
+  ~PacketRun();
+  PacketRun(const PacketRun&) = delete;
+  PacketRun& operator=(const PacketRun&) = delete;
+
+  // Works on for about so many steps of a search; false: nothing is left to do.
+  bool advance(std::int64_t steps);
+  struct Progress {
+    std::size_t done = 0, all = 1;  // plans of one material
+    bool inches = false;            // at what an inch of a body costs, after the station itself
+  };
+  Progress progress() const;
+  const config::Config& config() const;
+  // The evaluation with its packet, once: where it was stopped with the best plans so far, each
+  // with its own bound, and quick ones where no search was begun.
+  Evaluation take();
+
+ private:
+  struct State;
+  std::unique_ptr<State> state_;
+};
+
 }  // namespace hs::evaluate

@@ -208,6 +208,50 @@ TEST_CASE("a likely station in the shop: laws, prices, days", "[packet][law]") {
   CHECK(made > test::sweep(60) / 2);
 }
 
+TEST_CASE("a packet made in many goes is the packet made in one", "[packet][law]") {
+  for (const char* name : {"demo", "stations/four_cooks", "stations/garden_shelter"}) {
+    INFO(name);
+    const config::Config config = test::preset(name);
+    const Evaluation whole = evaluate_packet(config, kFewSteps);
+    PacketRun run(config, kFewSteps);
+    int goes = 0;
+    std::size_t done = 0;
+    while (run.advance(100)) {
+      const PacketRun::Progress progress = run.progress();
+      CHECK(progress.done >= done);
+      CHECK(progress.done <= progress.all);
+      done = progress.done;
+      ++goes;
+    }
+    CHECK(goes > 10);
+    CHECK(run.progress().done == run.progress().all);
+    CHECK_FALSE(run.advance(100));
+    CHECK(report::report_json(config, run.take()) == report::report_json(config, whole));
+  }
+}
+
+TEST_CASE("a packet that was stopped keeps the laws, and its bounds stay below its plans",
+          "[packet][law]") {
+  for (const char* name : test::kPresets) {
+    const config::Config config = test::preset(name);
+    for (const int goes : {0, 1, 7, 30}) {
+      INFO(name << " stopped after " << goes);
+      PacketRun run(config);
+      for (int i = 0; i < goes; ++i) run.advance(50);
+      const Evaluation e = run.take();
+      if (!e.packet) continue;
+      check_laws(config, e);
+      const Evaluation whole = evaluate_packet(config, kFewSteps);
+      CHECK(e.packet->costing.inches.size() == whole.packet->costing.inches.size());
+      for (std::size_t i = 0; i < e.packet->cutting.groups.size(); ++i) {
+        const CutGroup &one = e.packet->cutting.groups[i], &best = whole.packet->cutting.groups[i];
+        CHECK(one.at_least <= best.value + 1e-9);
+        CHECK(one.value >= best.at_least - 1e-9);
+      }
+    }
+  }
+}
+
 TEST_CASE("a good offcut is used before a sheet is bought", "[packet]") {
   config::Config c = demo();
   const Evaluation before = evaluate_packet(c);
