@@ -16,7 +16,7 @@ target_link_options(hearthsight_web INTERFACE
   $<$<NOT:$<CONFIG:Debug>>:-sBINARYEN_EXTRA_PASSES=one-caller-inline-max-function-size=60>
   -sUSE_GLFW=3
   -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2
-  -sENVIRONMENT=web
+  -sENVIRONMENT=web,worker
   -sFILESYSTEM=0
   -sDYNAMIC_EXECUTION=0
   -sMALLOC=emmalloc

@@ -47,8 +47,10 @@ export function bundleModules(compiler, first, later) {
   return { texts, parts: [...before, ...after] };
 }
 
+// A script that is loaded by itself, with the modules that it imports in it.
 export function smallScript(compiler, file) {
-  return closure(compiler, (prefix) => [`--js=${file}`, `--js_output_file=${prefix}script`]).get('script');
+  return closure(compiler, (prefix) => [...needed(file).map((own) => `--js=${own}`),
+    `--js_output_file=${prefix}script`]).get('script');
 }
 
 // Comments and spaces that mean nothing; strings stay as they are.

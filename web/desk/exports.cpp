@@ -6,6 +6,7 @@
 #include <emscripten.h>
 
 #include <cstddef>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -45,6 +46,12 @@ namespace {
 std::vector<hs::report::PacketFile>& packet() {
   static std::vector<hs::report::PacketFile> files;
   return files;
+}
+
+// The one that is being made.
+std::unique_ptr<hs::evaluate::PacketRun>& packet_run() {
+  static std::unique_ptr<hs::evaluate::PacketRun> run;
+  return run;
 }
 
 hs::report::Paper paper_of(int letter) {
@@ -209,13 +216,38 @@ EMSCRIPTEN_KEEPALIVE const char* dk_compare_json(const char* lines) {
   for (const One& one : all) compared.push_back({one.name, &one.config, &one.evaluation});
   return answer(hs::report::compare_json(compared, app().view.units));
 }
-// Makes the packet, the same bytes as the command's: [{"name", "size"}].
+// The packet in goes, so that a page shows how far it is and may stop it: begin, advance until
+// nothing is "more", then the files.
+EMSCRIPTEN_KEEPALIVE void dk_packet_begin() {
+  packet_run() = std::make_unique<hs::evaluate::PacketRun>(app().session.config());
+}
+// About so many steps of a search: {"more", "done", "all", "inches"}.
+EMSCRIPTEN_KEEPALIVE const char* dk_packet_advance(int steps) {
+  const bool more = packet_run() && packet_run()->advance(steps);
+  const auto progress =
+      packet_run() ? packet_run()->progress() : hs::evaluate::PacketRun::Progress{};
+  hs::JsonWriter out;
+  out.begin_object();
+  out.key("more");
+  out.boolean(more);
+  out.key("done");
+  out.number(std::to_string(progress.done));
+  out.key("all");
+  out.number(std::to_string(progress.all));
+  out.key("inches");
+  out.boolean(progress.inches);
+  out.end_object();
+  return answer(out.take());
+}
+// The same bytes as the command's, where nothing was stopped: [{"name", "size"}].
 EMSCRIPTEN_KEEPALIVE const char* dk_packet_json(const char* address, int letter) {
   const App& a = app();
   hs::report::PacketChoice choice{paper_of(letter), a.view.units, {}};
   if (const auto good = hs::report::packet_address(address)) choice.address = *good;
-  const hs::config::Config& config = a.session.config();
-  packet() = hs::report::packet_files(config, hs::evaluate::evaluate_packet(config), choice);
+  if (!packet_run()) dk_packet_begin();
+  const hs::config::Config config = packet_run()->config();
+  packet() = hs::report::packet_files(config, packet_run()->take(), choice);
+  packet_run().reset();
   hs::JsonWriter out;
   out.begin_list();
   for (const hs::report::PacketFile& file : packet()) {

@@ -42,8 +42,11 @@ export function makeDesk(engine) {
     safetyHtml: (style) => text('safety_html', style),
     // The strips of the base's cuts, to print; '' where nothing is cut.
     stripsHtml: (paper) => text('strips_html', paper === 'letter' ? 1 : 0),
-    // Makes the packet; [{ name, bytes }], the same files as the command's.
-    packet: (address, letter) => json('packet_json', address, letter ? 1 : 0)
+    // The packet in goes (packet.js): { more, done, all, inches } after each; then [{ name, bytes }],
+    // the same files as the command's.
+    beginPacket: () => text('packet_begin'),
+    advancePacket: (steps) => json('packet_advance', steps),
+    packetFiles: (address, letter) => json('packet_json', address, letter ? 1 : 0)
       .map(({ name, size }, index) => ({ name, bytes: engine.deskBytes(size, 'packet_bytes', index) })),
     example: () => json('example_json'),  // { link, title }
     // The link under another title, or the problems.

@@ -3,6 +3,7 @@
 
 import { el, setText } from './dom.js';
 import { placeOf, save } from './files.js';
+import { makePacket } from './packet.js';
 
 const find = (id) => document.getElementById(id);
 // Where inches are in use the paper is Letter.
@@ -12,27 +13,60 @@ const htmlFile = (text) => new Blob([text], { type: 'text/html' });
 const types = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', svg: 'image/svg+xml', ics: 'text/calendar', json: 'application/json' };
 const fileOf = ({ name, bytes }) => new File([bytes], name.replace('/', '-'), { type: types[name.slice(name.lastIndexOf('.') + 1)] });
 
+// Where this build's files are.
+const looksPlace = () => document.querySelector('link[href$="theme.css"]').href;
+
+// How far the packet is, in words and as a bar.
+const progressWords = ({ done, all, inches }) =>
+  `${inches ? 'What an inch more of each body would cost' : 'The cuts of the station'}: ${done} of ${all} plans made.`;
+
 // The packet: made when asked for, its PDF saved at once, every other file beside it.
 function offerPacket(engine, say) {
   const paper = el('select', { id: 'packet-paper' },
     el('option', { value: 'letter', text: 'Letter' }), el('option', { value: 'a4', text: 'A4' }));
   if (document.querySelector('input[name="units"]:checked')?.value === 'mm') paper.value = 'a4';
   const make = el('button', { type: 'button', class: 'plain', id: 'make-packet', text: 'Make the packet' });
+  const stop = el('button', { type: 'button', class: 'plain', id: 'stop-packet', text: 'Stop, and take the best so far', hidden: true });
+  const bar = el('progress', { id: 'packet-progress', 'aria-label': 'The packet', hidden: true });
   const files = el('div', { id: 'packet-files' });
   const send = el('button', { type: 'button', class: 'plain', id: 'send-packet', text: 'Send the packet', hidden: true });
   find('paper-state').before(
     el('p', { text: 'The packet is what a shop builds from: drawings, parts and all that follows from them.' }),
-    el('div', { class: 'row' }, el('label', { for: 'packet-paper', text: 'Paper' }), paper, make));
+    el('div', { class: 'row' }, el('label', { for: 'packet-paper', text: 'Paper' }), paper, make, stop), bar);
   find('paper-state').after(send, files);
   const letter = () => paper.value === 'letter';
   let pdf = null;
   make.addEventListener('click', async () => {
     say('Making the packet.');
     make.disabled = true;
-    // The words are shown before the work begins.
-    await new Promise((done) => { setTimeout(done, 50); });
-    const all = engine.packet(location.href.split('#')[0], letter()).map(fileOf);
-    make.disabled = false;
+    for (const part of [stop, bar]) part.hidden = false;
+    bar.removeAttribute('value');
+    let stopped = false;
+    const packet = makePacket(engine, {
+      script: new URL('js/packet-worker.js', looksPlace()).href,
+      address: location.href.split('#')[0],
+      letter: letter(),
+      units: document.querySelector('input[name="units"]:checked').value,
+      told(progress) {
+        bar.max = progress.all;
+        bar.value = progress.done;
+        bar.textContent = progressWords(progress);
+      },
+    });
+    stop.onclick = () => {
+      stopped = true;
+      packet.stop();
+    };
+    let all;
+    try {
+      all = (await packet.files).map(fileOf);
+    } catch {
+      say('The packet could not be made on this device: save the file of the station, and use another one.');
+      return;
+    } finally {
+      make.disabled = false;
+      for (const part of [stop, bar]) part.hidden = true;
+    }
     [pdf] = all;
     const offer = (file) => el('li', {}, el('button', {
       type: 'button', class: file === pdf ? 'main' : 'plain', text: `Save ${file.name}`, click: () => save(file, file.name),
@@ -46,7 +80,8 @@ function offerPacket(engine, say) {
         el('ul', { class: 'bare row' }, ...drawings.map(offer))));
     send.hidden = !navigator.canShare?.({ files: [pdf] });
     save(pdf, pdf.name);
-    say(`${pdf.name} is made and given to this device to save: the whole packet. Its parts, as files of their own, are below.`);
+    say(`${pdf.name} is made and given to this device to save: the whole packet. Its parts, as files of their own, are below.${
+      stopped ? ' You stopped the search: each cut plan is the best so far, and says how far from proven it is.' : ''}`);
   });
   send.addEventListener('click', async () => {
     try {
@@ -61,7 +96,7 @@ export function listenToPaper(engine) {
   const say = (words) => setText(find('paper-state'), words);
   // The sheet opens in its own tab, under this page's policy, so its looks are links to our own
   // files; what is saved has them inside.
-  const theme = document.querySelector('link[href$="theme.css"]').href;
+  const theme = looksPlace();
   const looks = [theme, new URL('report.css', theme).href];
   find('open-safety').addEventListener('click', () => {
     const style = looks.map((url) => `<link rel="stylesheet" href="${url.replaceAll('&', '&amp;')}"/>`).join('\n');
