@@ -9,7 +9,8 @@
   } catch (error) {
     // Storage may be switched off; the page then starts in its own colours.
   }
-  var folder = document.currentScript.src;
+  // Where this build's files are: the page names one of them.
+  var folder = new URL(document.documentElement.dataset.files, document.baseURI);
   var started;
   var failed;
   var first;  // what the first file of the program gives to the second

@@ -51,8 +51,43 @@ if (options.compiler) {
 }
 const content = ({ file, text }) => text ?? readFileSync(file);
 
+// What the first paint waits for stands in the page itself, allowed by its hash: on a slow line a
+// request costs half a second. Only a page that ships; what others ask for by name stays a file too.
+const standsIn = options.compiler ? ['theme.css', 'page.css', 'boot.js'] : [];
+const staysAFile = ['theme.css'];
+const inPage = new Map(files.filter(({ name }) => standsIn.includes(name))
+  .map((entry) => [entry.name, String(content(entry)).trim()]));
+function withOwn(html) {
+  const hashes = { style: [], script: [] };
+  const put = (kind, name) => {
+    const text = inPage.get(name);
+    hashes[kind].push(`'sha256-${createHash('sha256').update(text).digest('base64')}'`);
+    return `<${kind}>${text}</${kind}>`;
+  };
+  const links = [...inPage.keys()].filter((name) => name.endsWith('.css')).map((name) => `<link rel="stylesheet" href="${name}">\n`);
+  let out = html;
+  if (links.length > 0 && links.every((link) => html.includes(link))) {
+    // One sheet, in the order of the links.
+    const [first, ...others] = links.sort((a, b) => html.indexOf(a) - html.indexOf(b));
+    const names = [first, ...others].map((link) => /href="([^"]+)"/.exec(link)[1]);
+    inPage.set('all.css', names.map((name) => inPage.get(name)).join(''));
+    for (const link of others) out = out.replace(link, '');
+    out = out.replace(first, () => `${put('style', 'all.css')}\n`);
+  }
+  const boot = '<script src="boot.js"></script>';
+  if (inPage.has('boot.js') && out.includes(boot)) out = out.replace(boot, () => put('script', 'boot.js'));
+  for (const [kind, list] of Object.entries(hashes)) {
+    if (list.length === 0) continue;
+    const place = `${kind}-src 'self'`;
+    if (!out.includes(place)) fail(`the page's policy has no ${place}`);
+    out = out.replace(place, () => `${place} ${list.join(' ')}`);
+  }
+  return out;
+}
+
 const top = files.filter(({ name }) => keepsItsName(name));
-const rest = files.filter(({ name }) => !keepsItsName(name) && !dropped.has(name));
+const rest = files.filter(({ name }) => !keepsItsName(name) && !dropped.has(name)
+  && (!inPage.has(name) || staysAFile.includes(name)));
 if (!top.some(({ name }) => name === 'index.html')) fail('index.html is missing');
 
 const hash = createHash('sha256');
@@ -90,7 +125,7 @@ for (const { name, file } of top.filter((entry) => entry.name !== workerName)) {
   wanted.add(name.split('/')[0]);
   const target = path.join(options.out, name);
   mkdirSync(path.dirname(target), { recursive: true });
-  writeFileSync(target, rewrite(readFileSync(file, 'utf8')));
+  writeFileSync(target, rewrite(withOwn(readFileSync(file, 'utf8'))));
 }
 // The worker last: it lists what is there.
 const template = top.find(({ name }) => name === workerName);

@@ -41,6 +41,13 @@ export const policy = [
   "require-trusted-types-for 'script'",
 ].join('; ');
 
+// A page names its own policy, with the hashes of what stands in it; the header says the same and who
+// may show it in a frame, which only a header can.
+const policyOf = (html) => {
+  const [, own] = /<meta http-equiv="Content-Security-Policy" content="([^"]+)">/.exec(html) ?? [];
+  return own ? `${own}; frame-ancestors 'none'` : policy;
+};
+
 const fixedHeaders = {
   'Content-Security-Policy': policy,
   'X-Content-Type-Options': 'nosniff',
@@ -102,6 +109,7 @@ async function answer(folder, request, response) {
   const body = encoding ? await compressedBody(file, encoding) : await readFile(file);
   const headers = {
     ...fixedHeaders,
+    ...extension === '.html' && { 'Content-Security-Policy': policyOf(await readFile(file, 'utf8')) },
     'Content-Type': types[extension] || 'application/octet-stream',
     'Content-Length': body.length,
     // The folder's name changes with its content; all else is asked for anew.

@@ -3,7 +3,7 @@
 
 import { makeCompare } from './compare.js';
 import { makeDesk } from './desk.js';
-import { el, setHidden } from './dom.js';
+import { el, ownFile, setHidden } from './dom.js';
 import { makeDrawings } from './drawings.js';
 import { answeredBy, makeFamily } from './family.js';
 import { makeForms } from './forms.js';
@@ -37,8 +37,7 @@ function usedInstead(report, path) {
 
 // Looks that are not needed before the document is there.
 function addStyle() {
-  const { href } = document.querySelector('link[href$="page.css"]');
-  document.head.append(el('link', { rel: 'stylesheet', href: href.replace(/page\.css$/, 'document.css') }));
+  document.head.append(el('link', { rel: 'stylesheet', href: ownFile('document.css') }));
 }
 
 // `host`: units(), unitsAre(name) (told), setUnits(name) (chosen here), openSheet(name), afterChange(),

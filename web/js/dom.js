@@ -55,3 +55,6 @@ export function setVerdict(element, verdict) {
   setText(element.firstElementChild, shape);
   setText(element.lastElementChild, word);
 }
+
+// Where a file of this build is.
+export const ownFile = (name) => new URL(name, new URL(document.documentElement.dataset.files, document.baseURI)).href;

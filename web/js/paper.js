@@ -1,7 +1,7 @@
 // What is made to be printed or read alone: the safety sheet, the whole report, the packet for the
 // shop, full-size strips.
 
-import { el, setText } from './dom.js';
+import { el, ownFile, setText } from './dom.js';
 import { placeOf, save } from './files.js';
 import { makePacket } from './packet.js';
 
@@ -12,9 +12,6 @@ const htmlFile = (text) => new Blob([text], { type: 'text/html' });
 
 const types = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', svg: 'image/svg+xml', ics: 'text/calendar', json: 'application/json' };
 const fileOf = ({ name, bytes }) => new File([bytes], name.replace('/', '-'), { type: types[name.slice(name.lastIndexOf('.') + 1)] });
-
-// Where this build's files are.
-const looksPlace = () => document.querySelector('link[href$="theme.css"]').href;
 
 // How far the packet is, in words and as a bar.
 const progressWords = ({ done, all, inches }) =>
@@ -43,7 +40,7 @@ function offerPacket(engine, say) {
     bar.removeAttribute('value');
     let stopped = false;
     const packet = makePacket(engine, {
-      script: new URL('js/packet-worker.js', looksPlace()).href,
+      script: ownFile('js/packet-worker.js'),
       address: location.href.split('#')[0],
       letter: letter(),
       units: document.querySelector('input[name="units"]:checked').value,
@@ -96,8 +93,7 @@ export function listenToPaper(engine) {
   const say = (words) => setText(find('paper-state'), words);
   // The sheet opens in its own tab, under this page's policy, so its looks are links to our own
   // files; what is saved has them inside.
-  const theme = looksPlace();
-  const looks = [theme, new URL('report.css', theme).href];
+  const looks = [ownFile('theme.css'), ownFile('report.css')];
   find('open-safety').addEventListener('click', () => {
     const style = looks.map((url) => `<link rel="stylesheet" href="${url.replaceAll('&', '&amp;')}"/>`).join('\n');
     if (!window.open(placeOf(htmlFile(engine.safetyHtml(style))), '_blank')) {

@@ -51,7 +51,7 @@ function makeSecond(place, { spoil = false } = {}) {
   renameSync(path.join(place, was), path.join(place, is));
   const change = (name, edit) => writeFileSync(path.join(place, name), edit(readFileSync(path.join(place, name), 'utf8')));
   change('index.html', (text) => text.replaceAll(was, is));
-  change(`${is}/boot.js`, (text) => `${text}\nglobalThis.second = true;\n`);
+  change(`${is}/js/main.js`, (text) => `${text}\nglobalThis.second = true;\n`);
   writeFileSync(path.join(place, 'service-worker.js'), listedWorker(template, place));
   // What the host then sends is not what the list says.
   if (spoil) change(`${is}/js/document.js`, (text) => `${text}\n`);
