@@ -49,6 +49,9 @@ KeyAction action_of(std::string_view code) {
   return KeyAction::None;
 }
 
+// Between two layouts of one frame.
+constexpr float kAtOnce_s = 1e-4F;
+
 }  // namespace
 
 Canvas::Canvas(Session& session, View& view, std::string_view font, std::string_view bold_font)
@@ -135,7 +138,12 @@ void Canvas::pointer(PointerKind kind, int id, bool touch, float x, float y, dou
       pointing_ = false;
       break;
   }
-  wake();
+  // A move settles in the frame that takes it; what begins or ends needs some to settle.
+  if (kind == PointerKind::Move) {
+    wanted_ = std::max(wanted_, 1);
+  } else {
+    wake();
+  }
 }
 
 void Canvas::wheel(float, float dy) {
@@ -193,19 +201,30 @@ int Canvas::frame(double time_ms) {
   view_.person = looking(session_.config(), view_.person);
   refresh_summary();
 
+  ++frames_;
+  wanted_ = std::max(0, wanted_ - 1);
+  if (pass()) {
+    // What the finger has just asked for shows in this frame already: laid out once more, painted
+    // once. What that asks for in turn shows in the next one.
+    io.DeltaTime = kAtOnce_s;
+    passed_ms_ = 0;
+    refresh_summary();
+    if (pass()) wake();
+  }
+  // Events still in the queue need frames of their own.
+  if (ImGui::GetCurrentContext()->InputEventsQueue.Size > 0) wanted_ = std::max(wanted_, 2);
+  if (view_.picture == Picture::Scene && scene_picture_.moving()) wanted_ = std::max(wanted_, 1);
+  return wanted_;
+}
+
+bool Canvas::pass() {
   ImGui::NewFrame();
   draw();
   ImGui::Render();
   IM_ASSERT(items_.repeated().empty());
-  ++frames_;
-  wanted_ = std::max(0, wanted_ - 1);
   const std::uint32_t before = session_.revision();
   apply();
-  // What was asked for shows in the next frame; events still in the queue need theirs.
-  if (session_.revision() != before) wake();
-  if (ImGui::GetCurrentContext()->InputEventsQueue.Size > 0) wanted_ = std::max(wanted_, 2);
-  if (view_.picture == Picture::Scene && scene_picture_.moving()) wanted_ = std::max(wanted_, 1);
-  return wanted_;
+  return session_.revision() != before;
 }
 
 void Canvas::draw() {
@@ -237,7 +256,6 @@ void Canvas::draw() {
   ui.items = &items_;
   ui.focus = &focus_;
 
-  ui.fill({0, 0, io.DisplaySize.x, io.DisplaySize.y}, Tone::Paper, 0);
   const Station station{session_.config(), session_.evaluation(), summary_, session_.can_undo(),
                         session_.can_redo()};
   draw_headlines(ui, layout_, station, intents_);

@@ -45,6 +45,9 @@ class Canvas {
   void blur();
   void wake() { wanted_ = kFramesAfterEvent; }
 
+  // What lies under everything that a frame paints.
+  std::uint32_t backdrop() const { return tone(view_.theme, Tone::Paper); }
+
   // One frame into ImGui::GetDrawData(). How many more are wanted before the canvas is at rest.
   int frame(double time_ms);
   std::uint32_t frame_count() const { return frames_; }
@@ -67,6 +70,7 @@ class Canvas {
   static constexpr int kFramesAfterEvent = 3;
 
   void follow(PointerKind kind, const Finger& finger);
+  bool pass();  // one layout with what it asks for done; true: the station is another one
   void draw();
   void draw_picture(Ui& ui, const Station& station);
   void apply();

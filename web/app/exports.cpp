@@ -143,7 +143,7 @@ EMSCRIPTEN_KEEPALIVE int hs_frame(double time_ms) {
   if (!a.canvas || !a.window.alive()) return 0;
   a.window.begin_frame();
   int wanted = a.canvas->frame(time_ms);
-  a.window.end_frame();
+  a.window.end_frame(a.canvas->backdrop());
   tell_changes();
   // The document shows the same units; to it that is a change like any other.
   if (a.canvas->take_view_changed()) {

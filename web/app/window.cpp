@@ -28,6 +28,38 @@ int __wrap_sscanf(const char* text, const char* format, ...) {
   va_end(places);
   return 1;
 }
+
+// The same backend asks the library for its state before every frame, to put it back afterwards. A
+// browser answers some of these only when the graphics process has done all that was asked of it
+// before: half of a frame's time (measured). Nothing but this canvas draws in its context, and what
+// draws sets what it needs, so these are answers that may be put back.
+void __wrap_glGetIntegerv(GLenum name, GLint* value) {
+  switch (name) {
+    case GL_VIEWPORT:
+    case GL_SCISSOR_BOX:
+      value[0] = value[1] = 0;
+      value[2] = value[3] = 1;
+      return;
+    case GL_ACTIVE_TEXTURE:
+      *value = GL_TEXTURE0;
+      return;
+    case GL_BLEND_SRC_RGB:
+    case GL_BLEND_SRC_ALPHA:
+      *value = GL_ONE;
+      return;
+    case GL_BLEND_EQUATION_RGB:
+    case GL_BLEND_EQUATION_ALPHA:
+      *value = GL_FUNC_ADD;
+      return;
+    case GL_MAX_TEXTURE_SIZE:
+      *value = 2048;  // every WebGL 2 has as much: OpenGL ES 3.0, table 6.28
+      return;
+    default:
+      *value = 0;  // nothing is bound
+      return;
+  }
+}
+GLboolean __wrap_glIsEnabled(GLenum) { return GL_FALSE; }
 }
 
 namespace hs::web {
@@ -69,9 +101,12 @@ void Window::resize(float css_width, float css_height, float scale) {
 
 void Window::begin_frame() { ImGui_ImplOpenGL3_NewFrame(); }
 
-void Window::end_frame() {
+void Window::end_frame(std::uint32_t backdrop) {
+  const auto part = [backdrop](int shift) {
+    return static_cast<float>((backdrop >> shift) & 0xFFU) / 255.0F;
+  };
   glViewport(0, 0, width_, height_);
-  glClearColor(0, 0, 0, 1);
+  glClearColor(part(16), part(8), part(0), 1);
   glClear(GL_COLOR_BUFFER_BIT);
   ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
 }

@@ -3,6 +3,8 @@
 // which Dear ImGui's OpenGL backend draws on. Everything that GL holds can be lost at any moment
 // and made again.
 
+#include <cstdint>
+
 namespace hs::web {
 
 class Window {
@@ -20,7 +22,7 @@ class Window {
   void resize(float css_width, float css_height, float scale);
 
   void begin_frame();
-  void end_frame();  // draws ImGui::GetDrawData()
+  void end_frame(std::uint32_t backdrop);  // that colour, and ImGui::GetDrawData() on it
 
  private:
   bool started_ = false;

@@ -15,6 +15,8 @@ const root = document.documentElement;
 const restMs = 500;
 // While something is dragged, open text follows a few times a second.
 const dragMs = 250;
+// What lies under a closed sheet follows when the hand rests, and before the reader is told.
+const unseenMs = 400;
 const longMs = 150;
 
 let engine = null;
@@ -87,7 +89,11 @@ function afterChange(dragging) {
     if (live && find('live').textContent !== live) find('live').textContent = live;
   }, restMs);
   frames?.wake();
-  if (!updateTimer) updateTimer = setTimeout(update, dragging ? dragMs : 0);
+  // What nobody sees costs the finger nothing.
+  const unseen = dragging && drawing && !isWide() && sheets.current() === null;
+  if (updateTimer && dragging && !unseen) return;
+  clearTimeout(updateTimer);
+  updateTimer = setTimeout(update, unseen ? unseenMs : dragging ? dragMs : 0);
 }
 
 function setTheme(theme) {

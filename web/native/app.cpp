@@ -94,7 +94,11 @@ void App::frame() {
   ImGui_ImplOpenGL3_NewFrame();
   due_ = canvas_.frame(window_.time_ms()) > 0;
   glViewport(0, 0, size.pixel_width, size.pixel_height);
-  glClearColor(0, 0, 0, 1);
+  const std::uint32_t backdrop = canvas_.backdrop();
+  const auto part = [backdrop](int shift) {
+    return static_cast<float>((backdrop >> shift) & 0xFFU) / 255.0F;
+  };
+  glClearColor(part(16), part(8), part(0), 1);
   glClear(GL_COLOR_BUFFER_BIT);
   ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
   window_.cursor(canvas_.cursor());

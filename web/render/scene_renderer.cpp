@@ -105,13 +105,10 @@ bool SceneRenderer::size(int width, int height) {
   width_ = width;
   height_ = height;
   drawn_ = false;
-  GLint most = 0;
-  glGetIntegerv(GL_MAX_SAMPLES, &most);
-  const GLsizei samples = std::min(kSamples, static_cast<GLsizei>(most));
   glBindRenderbuffer(GL_RENDERBUFFER, smooth_colour_);
-  glRenderbufferStorageMultisample(GL_RENDERBUFFER, samples, GL_RGBA8, width, height);
+  glRenderbufferStorageMultisample(GL_RENDERBUFFER, kSamples, GL_RGBA8, width, height);
   glBindRenderbuffer(GL_RENDERBUFFER, smooth_depth_);
-  glRenderbufferStorageMultisample(GL_RENDERBUFFER, samples, GL_DEPTH_COMPONENT24, width, height);
+  glRenderbufferStorageMultisample(GL_RENDERBUFFER, kSamples, GL_DEPTH_COMPONENT24, width, height);
   glBindRenderbuffer(GL_RENDERBUFFER, flat_colour_);
   glRenderbufferStorage(GL_RENDERBUFFER, GL_RGBA8, width, height);
   glBindFramebuffer(GL_FRAMEBUFFER, flat_);
