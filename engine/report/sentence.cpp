@@ -336,15 +336,16 @@ Words filled(const Context& s, std::string_view text) {
 }
 
 std::string_view template_of(const rules::Rule& rule, Verdict verdict) {
+  const rules::Sentences says = rules::sentences_of(rule);
   switch (verdict) {
     case Verdict::Ok:
-      return rule.ok;
+      return says.ok;
     case Verdict::Warn:
-      return rule.warn;
+      return says.warn;
     case Verdict::Fail:
-      return rule.fail;
+      return says.fail;
     case Verdict::Unknown:
-      return rule.unknown;
+      return says.unknown;
   }
   return {};
 }

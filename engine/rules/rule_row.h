@@ -1,6 +1,6 @@
 #pragma once
 // How a rule is written down: one row with all its texts. Read when compiled and never linked;
-// engine/rules/rules.cpp takes it apart into what judges and what explains.
+// engine/rules/rules.cpp takes it apart into what judges, what says so and what explains.
 
 #include <string_view>
 
@@ -18,10 +18,14 @@ struct RuleRow {
   std::string_view words, ok, warn, fail, unknown, inputs;
   bool finding = true;
 
-  constexpr Rule rule() const {
-    return {id, title, unit, harm, source, clause, basis, ok, warn, fail, unknown, finding};
+  constexpr Rule rule() const { return {id, title, unit, harm, source, clause, basis, finding}; }
+  constexpr Sentences sentences() const { return {ok, warn, fail, unknown}; }
+  constexpr RuleWords explanation() const {
+    return {measures, against, words, inputs, {}, {}, {}, {}};
   }
-  constexpr RuleWords explanation() const { return {measures, against, words, inputs}; }
+  constexpr RuleWords late_explanation() const {
+    return {measures, against, words, inputs, ok, warn, fail, unknown};
+  }
 };
 
 }  // namespace hs::rules

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstddef>
+#include <iterator>
 
 #include "engine/base/packed_table.h"
 #include "engine/rules/rows_clearance.h"
@@ -27,25 +28,40 @@ constexpr std::span<const RuleRow> kParts[] = {
     kSightRows,  kHeightRows, kCookRows,         kReachRows, kClearanceRows,
     kHeatRows,   kLightRows,  kSurroundingsRows, kRoomRows,  kWeatherRows,
     kSurveyRows, kFrameRows,  kLoadsRows,        kPacketRows};
+// From here on nothing is found before the ground is read and the cabinets are built.
+constexpr std::size_t kLateParts = 10;
 
-constexpr std::size_t count_all() {
-  std::size_t count = 0;
-  for (const std::span<const RuleRow> part : kParts) count += part.size();
-  return count;
+constexpr std::size_t count(std::size_t from, std::size_t to) {
+  std::size_t sum = 0;
+  for (std::size_t i = from; i < to; ++i) sum += kParts[i].size();
+  return sum;
 }
 
-template <typename Part>
+template <std::size_t From, std::size_t To, typename Part>
 constexpr auto each(Part (RuleRow::*part_of)() const) {
-  std::array<Part, count_all()> all{};
+  std::array<Part, count(From, To)> all{};
   std::size_t at = 0;
-  for (const std::span<const RuleRow> part : kParts) {
-    for (const RuleRow& row : part) all[at++] = (row.*part_of)();
+  for (std::size_t i = From; i < To; ++i) {
+    for (const RuleRow& row : kParts[i]) all[at++] = (row.*part_of)();
   }
   return all;
 }
 
-constexpr auto kRules = each(&RuleRow::rule);
-constexpr auto kWords = each(&RuleRow::explanation);
+constexpr std::size_t kAllParts = std::size(kParts);
+constexpr std::size_t kEarlyRules = count(0, kLateParts);
+constexpr auto kRules = each<0, kAllParts>(&RuleRow::rule);
+constexpr auto kEarly = each<0, kLateParts>(&RuleRow::sentences);
+
+constexpr auto all_words() {
+  const auto early = each<0, kLateParts>(&RuleRow::explanation);
+  const auto late = each<kLateParts, kAllParts>(&RuleRow::late_explanation);
+  std::array<RuleWords, kRules.size()> all{};
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    all[i] = i < kEarlyRules ? early[i] : late[i - kEarlyRules];
+  }
+  return all;
+}
+constexpr auto kWords = all_words();
 
 constexpr bool ids_unique() {
   for (std::size_t i = 0; i < kRules.size(); ++i) {
@@ -71,11 +87,15 @@ constexpr bool rows_complete() {
   for (const RuleWords& explanation : kWords) {
     if (explanation.words.empty()) return false;
   }
-  for (const Rule& rule : kRules) {
+  for (std::size_t i = 0; i < kRules.size(); ++i) {
+    const Rule& rule = kRules[i];
     if (rule.title.empty() || rule.id.find('.') == rule.id.npos) return false;
-    const bool says =
-        !rule.ok.empty() || !rule.warn.empty() || !rule.fail.empty() || !rule.unknown.empty();
-    if (rule.finding && !says) return false;
+    const RuleWords& late = kWords[i];
+    const Sentences says =
+        i < kEarlyRules ? kEarly[i] : Sentences{late.ok, late.warn, late.fail, late.unknown};
+    const bool some =
+        !says.ok.empty() || !says.warn.empty() || !says.fail.empty() || !says.unknown.empty();
+    if (rule.finding && !some) return false;
   }
   return true;
 }
@@ -92,10 +112,12 @@ constexpr bool holds(std::string_view list, std::string_view word) {
   return false;
 }
 
-using Rules = PackedTable<kRules, &Rule::id, &Rule::title, &Rule::source, &Rule::clause, &Rule::ok,
-                          &Rule::warn, &Rule::fail, &Rule::unknown>;
+using Rules = PackedTable<kRules, &Rule::id, &Rule::title, &Rule::source, &Rule::clause>;
+using EarlySentences =
+    PackedTable<kEarly, &Sentences::ok, &Sentences::warn, &Sentences::fail, &Sentences::unknown>;
 using Words = LaterTable<kWords, &RuleWords::measures, &RuleWords::against, &RuleWords::words,
-                         &RuleWords::inputs>;
+                         &RuleWords::inputs, &RuleWords::ok, &RuleWords::warn, &RuleWords::fail,
+                         &RuleWords::unknown>;
 
 }  // namespace
 
@@ -103,6 +125,13 @@ std::span<const Rule> rules() { return Rules::rows(); }
 
 const RuleWords& words_of(const Rule& rule) {
   return Words::rows()[static_cast<std::size_t>(&rule - rules().data())];
+}
+
+Sentences sentences_of(const Rule& rule) {
+  const auto index = static_cast<std::size_t>(&rule - rules().data());
+  if (index < kEarlyRules) return EarlySentences::rows()[index];
+  const RuleWords& late = words_of(rule);
+  return {late.ok, late.warn, late.fail, late.unknown};
 }
 
 const Rule* find_rule(std::string_view id) {

@@ -62,12 +62,17 @@ struct Rule {
   std::string_view title;  // plain, a few words
   Unit unit;
   Harm harm;
-  std::string_view source;          // id of a Source
-  std::string_view clause;          // clause, table or chapter; may be empty
-  Basis basis;                      // of this figure
-  std::string_view ok, warn, fail;  // sentence templates; empty: this verdict is never given
+  std::string_view source;  // id of a Source
+  std::string_view clause;  // clause, table or chapter; may be empty
+  Basis basis;              // of this figure
+  bool finding = true;      // false: explains a number, is never a finding
+};
+
+// Templates of a finding's sentence, by verdict. Kept apart: those of what is built and made come
+// with the part of a program that finds it.
+struct Sentences {
+  std::string_view ok, warn, fail;  // empty: this verdict is never given
   std::string_view unknown;         // empty: "<title>: not known."
-  bool finding = true;              // false: explains a number, is never a finding
 };
 
 // What only an explanation prints. Kept apart, so that a program that explains nothing need not
@@ -77,6 +82,8 @@ struct RuleWords {
   std::string_view against;   // what `limit` is; empty: nothing
   std::string_view words;     // the formula or the rule, in words
   std::string_view inputs;    // rule ids whose fields it reads; "": its own id; "-": reads no field
+  // The sentences of what is built and made (sentences_of() has them).
+  std::string_view ok, warn, fail, unknown;
 };
 
 constexpr std::string_view module_of(const Rule& rule) {
@@ -88,6 +95,9 @@ std::span<const Rule> rules();
 
 // `rule` is one of rules().
 const RuleWords& words_of(const Rule& rule);
+
+// The same.
+Sentences sentences_of(const Rule& rule);
 
 // nullptr when there is none. About 0.3 us.
 const Rule* find_rule(std::string_view id);

@@ -255,7 +255,7 @@ TEST_CASE("a likely station is built without an overlap, or refused in words", "
       refused.insert(one.rule);
       const rules::Rule* rule = rules::find_rule(one.rule);
       REQUIRE(rule != nullptr);
-      REQUIRE_FALSE(rule->fail.empty());
+      REQUIRE_FALSE(rules::sentences_of(*rule).fail.empty());
       REQUIRE((std::isfinite(one.measured_mm) && std::isfinite(one.limit_mm)));
     }
     if (!frame.made()) continue;

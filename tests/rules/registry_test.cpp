@@ -38,7 +38,8 @@ const std::set<std::string> kBlanks{
     "downhill",    "height",      "above_feet", "above_base", "above_low", "above_high"};
 
 std::vector<std::string_view> templates_of(const Rule& rule) {
-  return {rule.ok, rule.warn, rule.fail, rule.unknown};
+  const Sentences says = sentences_of(rule);
+  return {says.ok, says.warn, says.fail, says.unknown};
 }
 
 }  // namespace
