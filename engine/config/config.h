@@ -88,6 +88,7 @@ enum class FaceKind : std::uint8_t { Frameless, FaceFrame };
 enum class FrontKind : std::uint8_t { Overlay, Inset };
 enum class Holds : std::uint8_t { Doors, Drawers, DrawerAndDoors, Open, Gas };
 enum class Layers : std::uint8_t { One, Two };
+enum class Hem : std::uint8_t { None, Closed, Open };
 enum class Held : std::uint8_t { Free, Wall, Ground };
 enum class Carries : std::uint8_t { Timber, Legs, Masonry, BaseBoards };
 
@@ -346,14 +347,16 @@ struct Materials {
   double front_mm = 19.1;
   double base_board_mm = 19.1;
   double metal_mm = 1.6;
-  Layers layers = Layers::Two;  // of sheet under the metal top
-  double bedding_mm = 1;        // between substrate and metal
-  double fit_mm = 1.5;          // a metal edge to the substrate, each side
-  double drip_mm = 12;          // how far a metal edge hangs below the substrate
-  double gap_mm = 3;            // round doors and drawer fronts
-  double slide_mm = 12.7;       // a drawer to its bay, each side
-  double shim_mm = 12;          // room for shims under what carries the cabinets
-  double rough_mm = 3;          // sheet parts are first cut larger by this, both ways
+  Layers layers = Layers::Two;                   // of sheet under the metal top
+  double bedding_mm = 1;                         // between substrate and metal
+  double fit_mm = 1.5;                           // a metal edge to the substrate, each side
+  double drip_mm = 12;                           // how far a metal edge hangs below the substrate
+  Hem hem = Hem::None;                           // of the metal's lower edges
+  std::optional<double> bend_radius_mm, bend_k;  // the fabricator's own: inside radius, and K
+  double gap_mm = 3;                             // round doors and drawer fronts
+  double slide_mm = 12.7;                        // a drawer to its bay, each side
+  double shim_mm = 12;                           // room for shims under what carries the cabinets
+  double rough_mm = 3;  // sheet parts are first cut larger by this, both ways
 
   bool operator==(const Materials&) const = default;
 };

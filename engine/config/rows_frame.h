@@ -14,6 +14,7 @@ inline constexpr std::string_view kFrontKinds[] = {"overlay", "inset"};
 inline constexpr std::string_view kHolds[] = {"doors", "drawers", "drawer_and_doors", "open",
                                               "gas"};
 inline constexpr std::string_view kLayers[] = {"one", "two"};
+inline constexpr std::string_view kHems[] = {"none", "closed", "open"};
 
 inline constexpr auto kFrameRows = std::to_array<Row>({
     STATION(280, "frame.face", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kFaces},
@@ -110,6 +111,18 @@ inline constexpr auto kFrameRows = std::to_array<Row>({
     STATION(312, "build.rough_mm", kLength, Absent::Default, 0, 25, 1, Words{}, "frame.rough",
             "Rough cut", "How much larger are sheet parts first cut?", "Length and width.",
             &Config::build, &Materials::rough_mm),
+    STATION(313, "build.hem", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kHems}, "metal.hem",
+            "Metal's lower edge", "How does the metal end below?",
+            "none: as sawn, deburred; closed: turned back inside, so that no hand meets a sawn "
+            "edge; open: with room in it. A hem asks for more fit.",
+            &Config::build, &Materials::hem),
+    STATION(314, "build.bend_radius_mm", kLength, Absent::Unknown, 0.2, 12, 0.1, Words{},
+            "metal.fold", "Bends' radius", "What inside radius does the fabricator bend to?",
+            "Ask. Left out: 1.25 of the thickness.", &Config::build, &Materials::bend_radius_mm),
+    STATION(315, "build.bend_k", Quantity::Share, Absent::Unknown, 0.3, 0.5, 0.01, Words{},
+            "metal.fold", "Bends' K", "What K does the fabricator reckon with?",
+            "Of the thickness, from the inside: K 0.45 is 45 %. Left out: 45 %.", &Config::build,
+            &Materials::bend_k),
 });
 }  // namespace rows
 

@@ -54,14 +54,24 @@ MetalOrder order_of(const config::Config& config, const frame::Frame& frame, con
   out.name = std::string(frame::kind_name(piece.kind)) + ", " + parts::place_text(piece);
   sheet::Top& top = out.top;
   top.metal.thick_mm = build.metal_mm;
-  top.metal.inside_radius_mm = kRadius_t * build.metal_mm;
+  top.metal.inside_radius_mm = build.bend_radius_mm.value_or(kRadius_t * build.metal_mm);
+  if (build.bend_k) top.metal.k = *build.bend_k;
   top.width_mm = piece.place.width_mm();
   top.depth_mm = piece.place.depth_mm();
   double across_mm = 0, deep_mm = 0, longest_mm = 0;
   const double edge_mm = build.metal_mm + build.fit_mm;
   for (const Side side : {Side::Front, Side::Back, Side::Left, Side::Right}) {
     const double down = down_mm(piece, side);
-    top.flanges[sheet::index_of(side)].down_mm = down;
+    sheet::Flange& flange = top.flanges[sheet::index_of(side)];
+    flange.down_mm = down;
+    if (down > 0 && build.hem != config::Hem::None) {
+      const bool open = build.hem == config::Hem::Open;
+      flange.hem = open ? sheet::Hem::Open : sheet::Hem::Closed;
+      flange.return_mm = top.limits.usual_return_t * build.metal_mm;
+      flange.gap_mm = open ? top.limits.least_gap_t * build.metal_mm : 0;
+      out.hem_mm = flange.return_mm;
+      out.hem_needs_mm = build.metal_mm + flange.gap_mm + kPaint_mm;
+    }
     longest_mm = std::max(longest_mm, down);
     const bool ends = side == Side::Left || side == Side::Right;
     if (down > 0) (ends ? across_mm : deep_mm) += edge_mm;

@@ -26,6 +26,8 @@ struct MetalOrder {
   // bend's own error (1 degree over the flange) may take, what stays at the least.
   double fit_mm = 0, paint_mm = 0, bend_error_mm = 0, least_left_mm = 0;
   double bedding_mm = 0, drip_mm = 0;
+  double hem_mm = 0;            // its return; 0: none
+  double hem_needs_mm = 0;      // of fit, so that the sheets pass it
   double ease_mm = 0;           // round the substrate's corner to this; 0: not needed
   bool rests_on_joint = false;  // an end without a flange meets another top
 };

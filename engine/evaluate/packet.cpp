@@ -57,6 +57,13 @@ void add_metal_findings(Findings& out, const MetalSheets& metal) {
     least_mm = std::min(least_mm, order.least_left_mm);
   }
   say(out, "metal.fold", fold);
+  const auto turned = std::find_if(metal.orders.begin(), metal.orders.end(),
+                                   [](const MetalOrder& order) { return order.hem_mm > 0; });
+  if (turned == metal.orders.end()) {
+    say(out, "metal.hem", Verdict::Warn);
+  } else {
+    out.at_least("metal.hem", turned->fit_mm, turned->hem_needs_mm, Verdict::Fail, {});
+  }
   out.at_least("metal.fit", least_mm, 0, Verdict::Warn, {});
   say(out, "metal.measure", measured ? Verdict::Ok : Verdict::Unknown);
 }

@@ -130,6 +130,7 @@ void put_order(JsonWriter& out, const MetalOrder& order) {
   put_fine(out, "least_left_mm", order.least_left_mm);
   put_fine(out, "bedding_mm", order.bedding_mm);
   put_fine(out, "drip_mm", order.drip_mm);
+  put_fine(out, "hem_return_mm", order.hem_mm);
   put_fine(out, "ease_corner_mm", order.ease_mm);
   put_flag(out, "meets_another_top", order.rests_on_joint);
   out.end_object();

@@ -140,7 +140,10 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
       ". On each side " + length(order.fit_mm) + " of room; paint takes " + length(order.paint_mm) +
       ", a bend 1\u00B0 off " + length(order.bend_error_mm) + ", so at least " +
       length(order.least_left_mm) + " stays" + from_rule("metal.fit") + ". Bed " +
-      length(order.bedding_mm) + ", drip " + length(order.drip_mm) + "." +
+      length(order.bedding_mm) + ", drip " + length(order.drip_mm) + ". " +
+      (order.hem_mm > 0 ? "Lower edges hemmed inside, return " + length(order.hem_mm)
+                        : std::string("Lower edges deburred")) +
+      ", corners rounded" + from_rule("metal.hem") + "." +
       (order.ease_mm > 0 ? " Round the corner under the bend to " + length(order.ease_mm) + "."
                          : "") +
       (order.rests_on_joint ? " An end without a flange meets the other top." : "")));

@@ -114,7 +114,28 @@ inline constexpr RuleRow kPacketRows[] = {
      .warn = "The metal tops can be folded; the order says what the fabricator is to be asked.",
      .fail = "A metal top cannot be folded as drawn: the order says why.",
      .unknown = "",
-     .inputs = "frame.metal"},
+     .inputs = "metal.fold frame.metal"},
+    {.id = "metal.hem",
+     .title = "The metal's lower edges",
+     .unit = Unit::Length,
+     .harm = Harm::Nuisance,
+     .measures = "the metal's fit on each turned-down side",
+     .against = "the hem's thickness, the room in it, and paint",
+     .source = "fabricators",
+     .clause = "a closed hem's return: 6 thicknesses is usual; an open hem's room: 1 thickness",
+     .basis = Basis::Seen,
+     .words = "A sawn edge of sheet metal cuts whoever reaches under the counter. A hem turns it "
+              "back inside, where it takes its own thickness, an open one its room too: the sheets "
+              "and their 0.2 mm of paint must pass it when the top goes over them (geometry). "
+              "Corners are rounded after that.",
+     .ok = "The metal's lower edges are hemmed, and the hem passes the sheets under it.",
+     .warn = "The metal's lower edges stay as they are sawn: have them deburred and their corners "
+             "rounded, or choose a hem.",
+     .fail =
+         "The hem does not pass the sheets that the metal caps: a fit of {limit} at least, or no "
+         "hem.",
+     .unknown = "",
+     .inputs = "metal.hem frame.metal"},
     {.id = "metal.fit",
      .title = "Metal over its substrate",
      .unit = Unit::Length,

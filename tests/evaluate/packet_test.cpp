@@ -426,6 +426,49 @@ TEST_CASE("an order's outside sizes are the sheets below, fit and metal, and not
   CHECK_THAT(follows.under_width_mm, WithinAbs(std::round(first.under_width_mm) + 2, 0.05));
 }
 
+TEST_CASE("a hem is folded where the sheets pass it, and a fabricator's own K and radius are taken",
+          "[packet][metal]") {
+  config::Config c = demo();
+  const Evaluation sawn = evaluate_packet(c, kFewSteps);
+  REQUIRE_FALSE(sawn.packet->metal.orders.empty());
+  CHECK(verdict(sawn, "metal.hem") == Verdict::Warn);
+  c.build.hem = config::Hem::Closed;
+  c.build.metal_mm = 1.6;
+  c.build.fit_mm = 1.7;  // 1.6 of hem and 0.2 of paint are 1.8
+  CHECK(verdict(evaluate_packet(c, kFewSteps), "metal.hem") == Verdict::Fail);
+  c.build.fit_mm = 1.8;
+  const Evaluation closed = evaluate_packet(c, kFewSteps);
+  CHECK(verdict(closed, "metal.hem") == Verdict::Ok);
+  const MetalOrder &before = sawn.packet->metal.orders[0], &hemmed = closed.packet->metal.orders[0];
+  REQUIRE(before.top.flanges[0].down_mm > 0);
+  // Six thicknesses of return on the front flange, and what the fold takes of it.
+  CHECK_THAT(hemmed.hem_mm, WithinAbs(9.6, 1e-9));
+  const double added_mm = sheet::hem_mm(hemmed.top.metal, 9.6, 0);
+  int front = 0, hems = 0;
+  for (const sheet::BendLine& bend : hemmed.blank.bends) {
+    if (bend.side == sheet::Side::Front) ++front;
+    if (bend.hem) ++hems;
+  }
+  CHECK(front == 2);
+  CHECK(hems >= 1);
+  CHECK(added_mm > 0);
+  c.build.hem = config::Hem::None;
+  const MetalOrder plain = evaluate_packet(c, kFewSteps).packet->metal.orders[0];
+  int deep = 0;
+  for (const auto side : {sheet::Side::Front, sheet::Side::Back}) {
+    if (plain.top.flanges[sheet::index_of(side)].down_mm > 0) ++deep;
+  }
+  CHECK_THAT(hemmed.blank.depth_mm, WithinAbs(plain.blank.depth_mm + deep * added_mm, 0.02));
+
+  c.build.bend_radius_mm = 3;
+  c.build.bend_k = 0.4;
+  const MetalOrder own = evaluate_packet(c, kFewSteps).packet->metal.orders[0];
+  CHECK(own.top.metal.inside_radius_mm == 3);
+  CHECK(own.top.metal.k == 0.4);
+  CHECK_THAT(own.blank.bends[0].deduct_mm, WithinAbs(sheet::deduction_mm({1.6, 3, 0.4}, 90), 1e-9));
+  CHECK(own.blank.depth_mm != plain.blank.depth_mm);
+}
+
 TEST_CASE("the plan keeps the shop's order", "[packet][plan]") {
   config::Config c = demo();
   c.power.outlets = 1;
