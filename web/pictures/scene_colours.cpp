@@ -117,9 +117,9 @@ Look look_of(Theme theme, Material material) {
     case Material::Beam:
       return {t(Tone::Seen), dusk ? 0.45F : 0.5F};
     case Material::Board:
-      return {mix(t(Tone::Pizza), t(Tone::Card), dusk ? 0.35 : 0.6), 0};
+      return {mix(t(Tone::Counter), t(Tone::Card), dusk ? 0.2 : 0.55), 0};
     case Material::Lumber:
-      return {mix(t(Tone::Ground), t(Tone::Pizza), 0.3), 0};
+      return {mix(t(Tone::Counter), t(Tone::Ground), 0.45), 0};
     case Material::Picked:
       return {t(Tone::Sightline), 0};
   }

@@ -20,6 +20,8 @@ constexpr double kKeyTurn_px = 30;  // of a finger, that an arrow key stands for
 constexpr double kKeyZoom = 1.2;
 constexpr double kGhost = 0.18;
 constexpr double kHomeYaw_deg = 52;
+constexpr float kPickedStep = 20, kPickedPad = 8;  // of what is said of a picked part
+constexpr float kPickedHigh = 2 * kPickedStep + kPickedPad;
 
 std::size_t index(PartName name) { return static_cast<std::size_t>(name); }
 
@@ -261,7 +263,7 @@ void ScenePicture::apart_button(Ui& ui, const Rect& place, Intents& intents) con
 
 // What a finger has picked, as the parts list has it.
 void ScenePicture::picked_words(Ui& ui, const Rect& rect, const SceneInput& input) const {
-  constexpr float kWords = 13.5F, kStep = 20, kPad = 8;
+  constexpr float kWords = 13.5F, kStep = kPickedStep, kPad = kPickedPad;
   const auto& build = *input.evaluation.build;
   std::string first = "Tap a part: its number and size";
   std::string second;
@@ -509,7 +511,9 @@ void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const Sc
   camera_.set_still(input.view.still);
   refresh(input);
   // The station rests clear of the buttons at the picture's foot.
-  const Rect open{rect.x, rect.y, rect.w, rect.h - kTarget - kUnit};
+  // And, pulled apart, of the words at its head.
+  const float head = apart_.on ? kPickedHigh : 0;
+  const Rect open{rect.x, rect.y + head, rect.w, rect.h - kTarget - kUnit - head};
   // From the side away from the dough counter, so that the cook is not before the mouth.
   camera_.show(corners_, layout_.dough_right ? -kHomeYaw_deg : kHomeYaw_deg,
                static_cast<double>(open.w) / static_cast<double>(std::max(1.0F, open.h)));
