@@ -511,8 +511,8 @@ void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const Sc
   camera_.set_still(input.view.still);
   refresh(input);
   // The station rests clear of the buttons at the picture's foot.
-  // And, pulled apart, of the words at its head.
-  const float head = apart_.on ? kPickedHigh : 0;
+  // And, pulled apart, of the words at its head, where it is high enough for both.
+  const float head = apart_.on && rect.h > 4 * kPickedHigh + kTarget ? kPickedHigh : 0;
   const Rect open{rect.x, rect.y + head, rect.w, rect.h - kTarget - kUnit - head};
   // From the side away from the dough counter, so that the cook is not before the mouth.
   camera_.show(corners_, layout_.dough_right ? -kHomeYaw_deg : kHomeYaw_deg,

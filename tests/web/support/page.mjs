@@ -98,11 +98,13 @@ export const middle = ({ rect: [x, y, w, h] }) => [x + w / 2, y + h / 2];
 
 // Waits until the page has drawn what it wanted and the document has followed.
 export async function settle(page) {
-  // On a busy machine even the first frame may be late.
-  await page.evaluate(() => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); }));
+  // A frame that is asked for comes with the next one that the browser draws, and on a busy machine
+  // that may be long: two of the browser's own frames lie between two counts.
   let last = -1;
   for (let i = 0; i < 100; ++i) {
-    const frame = await page.evaluate(() => globalThis.hearthsight.snapshot().frame);
+    const frame = await page.evaluate(() => new Promise((done) => {
+      requestAnimationFrame(() => requestAnimationFrame(() => done(globalThis.hearthsight.snapshot().frame)));
+    }));
     if (frame === last) return;
     last = frame;
     await page.waitForTimeout(120);
