@@ -136,7 +136,8 @@ TEST_CASE("any station's packet keeps the laws, and its report holds no number t
           "[packet][law]") {
   test::Random random(20261126);
   int made = 0;
-  for (int i = 0; i < test::sweep(100); ++i) {
+  // Few wild stations can be built at all: a short sweep goes on until it has met three that can.
+  for (int i = 0; i < test::sweep(100) || (made < 3 && i < 2000); ++i) {
     const config::Config config = test::random_config(random);
     if (!check(config).empty()) continue;
     INFO("case " << i);
@@ -156,7 +157,7 @@ TEST_CASE("any station's packet keeps the laws, and its report holds no number t
     check_laws(config, e);
     ++made;
   }
-  CHECK(made > 0);
+  CHECK(made >= 3);
 }
 
 TEST_CASE("a likely station in the shop: laws, prices, days", "[packet][law]") {
