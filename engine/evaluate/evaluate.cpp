@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "engine/evaluate/lighting.h"
 #include "engine/evaluate/steps.h"
@@ -78,8 +79,11 @@ double feet_line_mm(const config::Config& config, const Scene& scene, double sta
 }
 
 // The household's watching distance: far enough for every oven cook to see the target, never nearer
-// than the one asked about.
-void set_distances(const config::Config& config, const Scene& scene, Recommended& r) {
+// than the one asked about. A search made for the heights in use serves where those are the ones
+// recommended.
+void set_distances(const config::Config& config, const Scene& scene, const Evaluation& e,
+                   Recommended& r) {
+  const bool in_use = r.heights.oven_floor_mm == e.used.oven_floor_mm;
   r.standoff_mm = config.view.standoff_mm;
   double prep_depth_mm = -1;
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
@@ -87,7 +91,8 @@ void set_distances(const config::Config& config, const Scene& scene, Recommended
     const config::Cook& cook = config.cooks[i];
     if (config::works_at_oven(cook) && r.heights.oven_floor_mm) {
       const auto standoff =
-          nearest_standoff_showing(scene, config.view, body, *r.heights.oven_floor_mm);
+          in_use ? e.cooks[i].full_view.standoff_mm
+                 : nearest_standoff_showing(scene, config.view, body, *r.heights.oven_floor_mm);
       r.standoff_mm = std::max(r.standoff_mm, round_up_10(standoff.value_or(0)));
     }
     if (config::works_at_prep(cook) && r.heights.counter_mm && !young_child(cook, body)) {
@@ -144,18 +149,23 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool 
   e.geometry = scene.geometry;
   e.pizza = scene.pizza;
   e.mouth = heat::mouth_of(scene.geometry, config.oven.floor_temp_c);
+  const Plan level = plan_heights(config, scene, Arrangement::OneLevel);
+  const Plan apart = plan_heights(config, scene, Arrangement::TwoLevel);
   for (const Arrangement a : {Arrangement::OneLevel, Arrangement::Riser, Arrangement::TwoLevel}) {
-    const Plan plan = plan_heights(config, scene, a);
+    // A riser's own plan is one of the other two: a search of the heights is not made again.
+    const bool one_height =
+        a == Arrangement::OneLevel || (a == Arrangement::Riser && !riser_serves(apart));
+    const Plan& plan = one_height ? level : apart;
     e.arrangements.push_back(arrangement_result(config, scene, a, plan));
     if (a == config.station.arrangement) e.recommended = recommend(config, scene, plan);
   }
-  set_distances(config, scene, e.recommended);
   e.used = used_heights(config, scene, e.recommended.heights);
   e.feet_line_mm = feet_line_mm(config, scene, config.view.standoff_mm);
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     e.cooks.push_back(cook_result(config, scene, i, e.used));
     if (e.cooks.back().at_oven) fill_heat(config, scene, e.mouth, e.cooks.back());
   }
+  set_distances(config, scene, e, e.recommended);
   e.clearances = clearance::needs(config, e.used.oven_base_mm.value_or(0));
   e.cover_ceiling_mm = scene.cover_ceiling_mm;
   e.surroundings = surroundings_of(config, e);
@@ -170,19 +180,27 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool 
 }  // namespace
 
 void order_by_harm(std::vector<Finding>& findings) {
-  std::vector<int> ranks;
-  ranks.reserve(findings.size());
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    const rules::Rule* rule = rules::find_rule(findings[i].rule);
+  struct Place {
+    int rank;
+    std::size_t of;
+  };
+  std::vector<Place> places;
+  places.reserve(findings.size());
+  for (const Finding& finding : findings) {
+    const rules::Rule* rule = rules::find_rule(finding.rule);
     const int harm = rule ? static_cast<int>(rule->harm) : 0;
-    ranks.push_back(-100 * badness(findings[i].verdict) + harm);
+    const Place place{-100 * badness(finding.verdict) + harm, places.size()};
     // A few dozen: by insertion, which keeps the order of equals and is a tenth of the code of
-    // std::stable_sort.
-    for (std::size_t at = i; at > 0 && ranks[at - 1] > ranks[at]; --at) {
-      std::swap(ranks[at - 1], ranks[at]);
-      std::swap(findings[at - 1], findings[at]);
-    }
+    // std::stable_sort. The places move, not the findings, which are many times their size.
+    std::size_t at = places.size();
+    places.push_back(place);
+    for (; at > 0 && places[at - 1].rank > place.rank; --at) places[at] = places[at - 1];
+    places[at] = place;
   }
+  std::vector<Finding> ordered;
+  ordered.reserve(findings.size());
+  for (const Place& place : places) ordered.push_back(findings[place.of]);
+  findings = std::move(ordered);
 }
 
 Evaluation evaluate_fit(const config::Config& config) {

@@ -126,41 +126,14 @@ Ceiling ceiling_of(const config::Config& config, const Scene& scene) {
   return ceiling;
 }
 
-Plan plan_heights(const config::Config& config, const Scene& scene,
-                  config::Arrangement arrangement) {
-  const Household h = household_of(config, scene);
-  const bool oven = anyone(h, &height::Member::oven), prep = anyone(h, &height::Member::prep);
-  const int highest_mm = whole_below(ceiling_of(config, scene).oven_base_mm);
-  const int lowest_mm = whole_below(scene.bases.low_mm);
-  const int highest_counter_mm = whole_below(scene.counters.high_mm);
+namespace {
+
+// The plan of these two heights, with what it costs.
+Plan plan_of(const Household& h, std::optional<double> base_mm, std::optional<double> counter_mm) {
   Plan plan;
-  std::optional<double> base_mm, counter_mm;
-  const auto together = [&] {
-    const auto both = best(h, Task::Both, lowest_mm, oven ? highest_mm : highest_counter_mm);
-    if (!both) return;
-    if (oven) base_mm = both->height_mm;
-    counter_mm = both->height_mm;
-  };
-  if (arrangement == config::Arrangement::OneLevel) {
-    together();
-  } else {
-    if (const auto choice = oven ? best(h, Task::Oven, lowest_mm, highest_mm) : std::nullopt) {
-      base_mm = choice->height_mm;
-    }
-    if (const auto choice =
-            prep ? best(h, Task::Prep, whole_below(scene.counters.low_mm), highest_counter_mm)
-                 : std::nullopt) {
-      counter_mm = choice->height_mm;
-    }
-    // A riser cannot lower the oven below the counter it stands on.
-    if (arrangement == config::Arrangement::Riser && base_mm && counter_mm &&
-        *counter_mm > *base_mm) {
-      together();
-    }
-  }
   plan.heights.counter_mm = counter_mm;
   plan.heights.oven_base_mm = base_mm;
-  if (base_mm) plan.heights.oven_floor_mm = *base_mm + scene.floor_above_base_mm;
+  if (base_mm) plan.heights.oven_floor_mm = *base_mm + h.scene.floor_above_base_mm;
   if (base_mm && counter_mm) plan.heights.riser_mm = *base_mm - *counter_mm;
 
   std::vector<double> row;
@@ -180,6 +153,38 @@ Plan plan_heights(const config::Config& config, const Scene& scene,
   }
   return plan;
 }
+
+std::optional<double> height_of(const std::optional<height::Choice>& choice) {
+  return choice ? std::optional<double>(choice->height_mm) : std::nullopt;
+}
+
+}  // namespace
+
+Plan plan_heights(const config::Config& config, const Scene& scene,
+                  config::Arrangement arrangement) {
+  const Household h = household_of(config, scene);
+  const bool oven = anyone(h, &height::Member::oven), prep = anyone(h, &height::Member::prep);
+  const int highest_mm = whole_below(ceiling_of(config, scene).oven_base_mm);
+  const int lowest_mm = whole_below(scene.bases.low_mm);
+  const int highest_counter_mm = whole_below(scene.counters.high_mm);
+  if (arrangement == config::Arrangement::OneLevel) {
+    const auto both =
+        height_of(best(h, Task::Both, lowest_mm, oven ? highest_mm : highest_counter_mm));
+    return plan_of(h, oven ? both : std::nullopt, both);
+  }
+  std::optional<double> base_mm, counter_mm;
+  if (oven) base_mm = height_of(best(h, Task::Oven, lowest_mm, highest_mm));
+  if (prep) {
+    counter_mm =
+        height_of(best(h, Task::Prep, whole_below(scene.counters.low_mm), highest_counter_mm));
+  }
+  const Plan apart = plan_of(h, base_mm, counter_mm);
+  return arrangement == config::Arrangement::Riser && !riser_serves(apart)
+             ? plan_heights(config, scene, config::Arrangement::OneLevel)
+             : apart;
+}
+
+bool riser_serves(const Plan& apart) { return apart.heights.riser_mm.value_or(0) >= 0; }
 
 namespace {
 

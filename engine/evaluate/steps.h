@@ -71,6 +71,10 @@ struct Plan {
 Plan plan_heights(const config::Config& config, const Scene& scene,
                   config::Arrangement arrangement);
 
+// Whether a riser can make these two heights: it cannot lower the oven below the counter it stands
+// on. Where it cannot, the cheapest plan with a riser is the one of a single level.
+bool riser_serves(const Plan& apart);
+
 // Highest oven base that hands and cover allow, and the rule that says so (empty: the table's end).
 struct Ceiling {
   double oven_base_mm = 0;

@@ -18,15 +18,20 @@ inline void keep(double value) {
 }
 
 // Median time of one call of fn, in nanoseconds, over 31 batches of n calls. The median leaves out
-// the batches that another process disturbed.
+// the batches that another process disturbed. Before them fn runs for a while: a processor speeds
+// up, and a WebAssembly engine compiles what is called often a second time, better, in the
+// background. In a drag of a second or more that is over after its first frames.
 template <typename Fn>
 double median_ns(Fn fn, int n) {
+  using Clock = std::chrono::steady_clock;
+  constexpr auto kWarm = std::chrono::milliseconds(500);
+  for (const auto start = Clock::now(); Clock::now() - start < kWarm;) fn();
   constexpr std::size_t kBatches = 31;
   std::array<double, kBatches> times{};
   for (double& time : times) {
-    const auto start = std::chrono::steady_clock::now();
+    const auto start = Clock::now();
     for (int i = 0; i < n; ++i) fn();
-    const std::chrono::duration<double, std::nano> taken = std::chrono::steady_clock::now() - start;
+    const std::chrono::duration<double, std::nano> taken = Clock::now() - start;
     time = taken.count() / n;
   }
   std::sort(times.begin(), times.end());

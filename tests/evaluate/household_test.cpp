@@ -4,8 +4,11 @@
 #include <cmath>
 
 #include "catch_amalgamated.hpp"
+#include "engine/evaluate/check.h"
 #include "engine/evaluate/evaluate.h"
 #include "tests/support/findings.h"
+#include "tests/support/random_config.h"
+#include "tests/support/sweep.h"
 
 using Catch::Matchers::WithinAbs;
 using namespace hs;
@@ -199,6 +202,27 @@ TEST_CASE("a riser never lowers the oven", "[evaluate]") {
   CHECK(found_for(0, evaluate::evaluate(c), "height.riser")->verdict == Verdict::Fail);
 }
 
+TEST_CASE("a riser's plan is that of two heights where it can be, else that of one",
+          "[evaluate][law]") {
+  test::Random random(77);
+  int as_two = 0, as_one = 0;
+  for (int i = 0; i < test::sweep(400); ++i) {
+    const config::Config c = test::random_config(random);
+    if (!evaluate::check(c).empty()) continue;
+    const auto e = evaluate::evaluate_fit(c);
+    const auto& one = e.arrangements[0].heights;
+    const auto& riser = e.arrangements[1].heights;
+    const auto& two = e.arrangements[2].heights;
+    const bool can = !two.riser_mm || *two.riser_mm >= 0;
+    CHECK(riser.oven_base_mm == (can ? two : one).oven_base_mm);
+    CHECK(riser.counter_mm == (can ? two : one).counter_mm);
+    if (riser.riser_mm) CHECK(*riser.riser_mm >= 0);
+    (can ? as_two : as_one) += 1;
+  }
+  CHECK(as_two > 0);
+  CHECK(as_one > 0);
+}
+
 TEST_CASE("an existing cabinet is answered by a block or a platform", "[evaluate]") {
   config::Config c = two_adults();
   c.station.existing_counter_mm = 914;
@@ -222,6 +246,9 @@ TEST_CASE("given heights are used and the recommendation stays", "[evaluate]") {
   CHECK(*e.recommended.heights.oven_base_mm == *free.recommended.heights.oven_base_mm);
   CHECK(e.cooks[1].step_mm.has_value());
   CHECK(found_for(0, e, "height.given")->verdict == Verdict::Warn);
+  // So does the watching distance: it belongs to the heights recommended, not to those in use.
+  CHECK(e.recommended.standoff_mm == free.recommended.standoff_mm);
+  CHECK(*e.cooks[1].full_view.standoff_mm < free.recommended.standoff_mm);
 
   c = two_adults();
   c.station.arrangement = config::Arrangement::OneLevel;
