@@ -339,6 +339,11 @@ test('help and version are answers, not errors', () => {
   const help = run(['--help']);
   assert.equal(help.status, 0);
   assert.match(help.stdout, /evaluate FILE/);
+  // Every drawing that a wrong name is answered with is in the help too.
+  const refused = run(['draw', 'presets/demo.json', 'nope']);
+  const names = refused.stderr.split('; give ')[1].trim().split(', ');
+  assert.ok(names.length > 8);
+  for (const name of names) assert.ok(help.stdout.includes(name), name);
   assert.match(run(['--version']).stdout, /^hearthsight \d+\.\d+\.\d+\n$/);
 });
 
