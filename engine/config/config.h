@@ -507,4 +507,11 @@ struct Config {
 // The name a cook has when none was given.
 std::string default_cook_name(std::size_t index);
 
+// The names of two people of whom only the heights were given.
+inline constexpr std::string_view kTallest = "Tallest", kShortest = "Shortest";
+
+// Does the name only keep a place for someone who has not said yet who they are? So do the names
+// above.
+bool is_stand_in(std::string_view name);
+
 }  // namespace hs::config

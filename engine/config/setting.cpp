@@ -48,10 +48,6 @@ bool may_be_absent(const Field& field) {
   return std::holds_alternative<std::monostate>(default_value(field));
 }
 
-void follow_rename(Config& config, const std::string& before, const std::string& after) {
-  if (config.trial.cook == before) config.trial.cook = after;
-}
-
 void set_value(Config& config, const Field& field, std::size_t row, const Value& value) {
   const std::string before = field.group == Group::Cook ? config.cooks[row].name : std::string();
   field.set(config, row, value);
@@ -316,6 +312,10 @@ bool add_cook(Config& config) {
   cook.name = free_cook_name(config, config.cooks.size());
   config.cooks.push_back(std::move(cook));
   return true;
+}
+
+void follow_rename(Config& config, std::string_view before, const std::string& after) {
+  if (config.trial.cook == before) config.trial.cook = after;
 }
 
 bool remove_cook(Config& config, std::size_t cook) {

@@ -43,4 +43,7 @@ bool add_cook(Config& config);
 // Removes one, and with them their cold trial; false for the last one left.
 bool remove_cook(Config& config, std::size_t cook);
 
+// What is said of a cook by name, their cold trial, goes with them to their new name.
+void follow_rename(Config& config, std::string_view before, const std::string& after);
+
 }  // namespace hs::config

@@ -234,6 +234,14 @@ std::vector<Problem> validate(const Config& config) {
   return problems;
 }
 
+bool is_stand_in(std::string_view name) {
+  if (name == kTallest || name == kShortest) return true;
+  for (std::size_t i = 0; i < kMaxCooks; ++i) {
+    if (name == default_cook_name(i)) return true;
+  }
+  return false;
+}
+
 std::string free_cook_name(const Config& config, std::size_t index) {
   for (std::size_t number = index;; ++number) {
     std::string name = default_cook_name(number);

@@ -96,6 +96,8 @@ void put_summary(JsonWriter& out, const Page& page, const Summary& s) {
   for (const CookLine& cook : s.cooks) {
     out.begin_object();
     put_text(out, "name", cook.name);
+    out.key("stand_in");
+    out.boolean(config::is_stand_in(cook.name));
     put_text(out, "line", cook.line);
     put_text(out, "verdict", verdict_name(cook.verdict));
     out.end_object();

@@ -4,6 +4,7 @@
 #include <string>
 #include <utility>
 
+#include "engine/config/setting.h"
 #include "engine/config/validate.h"
 
 namespace hs::share {
@@ -77,7 +78,11 @@ std::vector<Difference> differences(const Config& ours, const Config& theirs) {
     const std::size_t row = row_of(theirs, cook);
     const Cook* here = find_cook(ours, cook.name);
     if (here == nullptr) {
-      found.push_back({Differs::NewCook, 0, row, cook_fields(newcomer, 0, theirs, row)});
+      const bool kept_place = row < ours.cooks.size() &&
+                              config::is_stand_in(ours.cooks[row].name) &&
+                              find_cook(theirs, ours.cooks[row].name) == nullptr;
+      found.push_back({Differs::NewCook, kept_place ? row : 0, row,
+                       cook_fields(newcomer, 0, theirs, row), kept_place});
     } else if (*here != cook) {
       const std::size_t own = row_of(ours, *here);
       others.push_back({Differs::OtherCook, own, row, cook_fields(ours, own, theirs, row)});
@@ -108,6 +113,9 @@ bool is_reply(const Config& ours, const Config& theirs) {
   const auto elsewhere =
       static_cast<std::size_t>(std::count_if(all.begin(), all.end(), is_of_station));
   if (elsewhere == all.size() || elsewhere > kMostElse) return false;
+  const bool known_place =
+      std::any_of(all.begin(), all.end(), [](const Difference& d) { return d.for_stand_in; });
+  if (known_place && elsewhere == 0) return true;
   return std::any_of(ours.cooks.begin(), ours.cooks.end(), [&](const Cook& cook) {
     const Cook* there = find_cook(theirs, cook.name);
     return there != nullptr && (*there == cook || elsewhere == 0);
@@ -122,10 +130,18 @@ Result<Config> merged(const Config& ours, const Config& theirs, std::span<const 
     if (said[i] == Say::Ours) continue;
     const Difference& d = all[i];
     const bool both = said[i] == Say::Both;
+    const bool in_place = said[i] == Say::InPlace;
     if (both && d.kind != Differs::OtherCook) continue;
+    if (in_place && d.kind != Differs::NewCook) continue;
     switch (d.kind) {
       case Differs::NewCook:
-        next.cooks.push_back(theirs.cooks[d.theirs]);
+        if (in_place && d.for_stand_in) {
+          const std::string before = next.cooks[d.ours].name;
+          next.cooks[d.ours] = theirs.cooks[d.theirs];
+          config::follow_rename(next, before, next.cooks[d.ours].name);
+        } else {
+          next.cooks.push_back(theirs.cooks[d.theirs]);
+        }
         break;
       case Differs::OtherCook:
         if (both) {

@@ -28,11 +28,15 @@ struct Difference {
   Differs kind = Differs::Station;
   std::size_t ours = 0, theirs = 0;  // rows of the cook
   std::vector<const config::Field*> fields{};
+  // A new cook stands in the row where ours has a stand-in ("Tallest") whom theirs has not: most
+  // likely it is who that is. The row is `ours`.
+  bool for_stand_in = false;
 };
 
 // What a person says to one of them. Both: only of a cook of the same name, who then comes in under
-// a name that is free ("Ana 2"); elsewhere as Ours.
-enum class Say : std::uint8_t { Ours, Theirs, Both };
+// a name that is free ("Ana 2"); elsewhere as Ours. InPlace: only of a new cook for a stand-in, who
+// makes room; of any other new cook as Theirs, elsewhere as Ours.
+enum class Say : std::uint8_t { Ours, Theirs, Both, InPlace };
 
 // Every difference of `theirs` that can be taken over: new cooks, then other cooks, then the
 // station's fields in the field table's order. A cook who is here and not there is no question: a
@@ -40,7 +44,8 @@ enum class Say : std::uint8_t { Ours, Theirs, Both };
 std::vector<Difference> differences(const config::Config& ours, const config::Config& theirs);
 
 // Is `theirs` this household's station with people in it who are new or have other numbers? The
-// oven's kind is the same, somebody is in both with the same numbers (or only people differ), and
+// oven's kind is the same, somebody is in both with the same numbers (or only people differ, one of
+// whom is in both or in a stand-in's place), and
 // at most kMostElse other questions follow: our judgement of where another station begins.
 inline constexpr std::size_t kMostElse = 8;
 bool is_reply(const config::Config& ours, const config::Config& theirs);

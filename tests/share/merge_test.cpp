@@ -159,6 +159,44 @@ TEST_CASE("who is here and not there stays, unasked", "[merge]") {
   CHECK(names(taken(ours, theirs, {Say::Theirs})) == std::vector<std::string>{"Ana", "Ben", "Mia"});
 }
 
+TEST_CASE("someone who was entered by height alone comes in with a name, in that place",
+          "[merge]") {
+  Config ours = household();
+  ours.cooks = {cook("Tallest", 1880), cook("Shortest", 1620)};
+  ours.trial.cold_farthest_seen_mm = 300;
+  ours.trial.cook = "Tallest";
+  Config theirs = ours;
+  theirs.cooks[0] = cook("Bela", 1890);
+  theirs.trial.cook = "Bela";
+  CHECK(share::is_reply(ours, theirs));
+  const auto all = share::differences(ours, theirs);
+  REQUIRE(all.size() == 2);
+  CHECK(all[0].kind == Differs::NewCook);
+  CHECK(all[0].for_stand_in);
+  CHECK(all[0].ours == 0);
+  CHECK(taken(ours, theirs, {Say::InPlace, Say::Theirs}) == theirs);
+  // Whoever looked in the trial is the same person under their name.
+  CHECK(taken(ours, theirs, {Say::InPlace, Say::Ours}) == theirs);
+  CHECK(names(taken(ours, theirs, {Say::Theirs})) ==
+        std::vector<std::string>{"Tallest", "Shortest", "Bela"});
+  CHECK(taken(ours, theirs, {}) == ours);
+
+  // Alone, too; but a name that somebody chose is nobody's place, nor is one that is still there.
+  ours.cooks = {cook("Cook 1", 1700)};
+  ours.trial = {};
+  theirs = ours;
+  theirs.cooks[0] = cook("Bela", 1890);
+  CHECK(share::is_reply(ours, theirs));
+  CHECK(taken(ours, theirs, {Say::InPlace}) == theirs);
+  ours.cooks[0].name = "Dad";
+  CHECK_FALSE(share::is_reply(ours, theirs));
+  CHECK_FALSE(share::differences(ours, theirs)[0].for_stand_in);
+  CHECK(names(taken(ours, theirs, {Say::InPlace})) == std::vector<std::string>{"Dad", "Bela"});
+  ours.cooks[0].name = "Cook 1";
+  theirs.cooks.push_back(cook("Cook 1", 1700));
+  CHECK_FALSE(share::differences(ours, theirs)[0].for_stand_in);
+}
+
 TEST_CASE("replies of two people come in one after the other", "[merge]") {
   const Config ours = household();
   Config mia = ours, tom = ours;

@@ -454,6 +454,32 @@ TEST_CASE("who adds themselves is told all that is missing or wrong, and nothing
   CHECK(s.add_person({"Tom", "1700", "", ""}, Units::Millimetre).front().path == "cooks");
 }
 
+TEST_CASE("who was entered by height alone adds themselves in that place", "[session][family]") {
+  Session s;
+  CHECK(s.start_own("1880", "1620", "tabletop_gas_large", Units::Millimetre).empty());
+  REQUIRE(s.config().cooks.size() == 2);
+  CHECK(config::is_stand_in(s.config().cooks[0].name));
+  CHECK(config::is_stand_in(s.config().cooks[1].name));
+  config::Config expected = s.config();
+  expected.cooks[0].name = "Bela";
+  // Their height is known already; what they say of it counts.
+  CHECK(s.add_person({"Bela", "", "", "", 0}, Units::Millimetre).empty());
+  CHECK(s.config() == expected);
+  expected.cooks[1].name = "Ana";
+  expected.cooks[1].stature_mm = 1630;
+  expected.cooks[1].elbow_height_mm = 1040;
+  CHECK(s.add_person({"Ana", "163", "", "1040", 1}, Units::Millimetre).empty());
+  CHECK(s.config() == expected);
+  CHECK_FALSE(config::is_stand_in("Ana"));
+  CHECK_FALSE(config::is_stand_in("Cook 0"));
+  CHECK(config::is_stand_in("Cook 12"));
+  // An eye level alone still makes a height; a place that is not there is a new one.
+  CHECK(s.add_person({"Ana", "", "1600", "", 1}, Units::Millimetre).empty());
+  CHECK(s.config().cooks[1].stature_mm > 1650);
+  CHECK(s.add_person({"Mia", "1700", "", "", 7}, Units::Millimetre).empty());
+  CHECK(s.config().cooks.size() == 3);
+}
+
 TEST_CASE("a link that came back is taken in as it was decided", "[session][family]") {
   Session ours, theirs;
   CHECK(ours.add_person({"Ana", "1650", "", ""}, Units::Millimetre).empty());

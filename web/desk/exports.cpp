@@ -98,8 +98,10 @@ EMSCRIPTEN_KEEPALIVE const char* dk_open_json(const char* text) {
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_accept_trial() { return done(app().session.accept_trial()); }
 EMSCRIPTEN_KEEPALIVE const char* dk_add_person(const char* name, const char* stature,
-                                               const char* eye, const char* elbow) {
-  return done(app().session.add_person({name, stature, eye, elbow}, app().view.units));
+                                               const char* eye, const char* elbow, int place) {
+  std::optional<std::size_t> row;
+  if (place >= 0) row = static_cast<std::size_t>(place);
+  return done(app().session.add_person({name, stature, eye, elbow, row}, app().view.units));
 }
 EMSCRIPTEN_KEEPALIVE const char* dk_start_own(const char* tallest, const char* shortest,
                                               const char* kind) {

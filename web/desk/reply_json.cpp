@@ -47,11 +47,13 @@ std::string reply_json(const config::Config& ours, const config::Config& theirs,
   out.begin_object();
   out.key("questions");
   out.begin_list();
-  for (const share::Difference& d : share::differences(ours, theirs)) {
+  const std::vector<share::Difference> all = share::differences(ours, theirs);
+  for (const share::Difference& d : all) {
     const bool cook = d.kind == Differs::NewCook || d.kind == Differs::OtherCook;
     out.begin_object();
     report::put_text(out, "kind", kind_name(d.kind));
     report::put_text(out, "name", cook ? theirs.cooks[d.theirs].name : "");
+    if (d.for_stand_in) report::put_text(out, "stand_in", ours.cooks[d.ours].name);
     out.key("rows");
     out.begin_list();
     // The height of someone new is told also where it is the usual one.
@@ -74,7 +76,10 @@ std::string reply_json(const config::Config& ours, const config::Config& theirs,
   for (const config::Cook& cook : ours.cooks) {
     const bool there = std::any_of(theirs.cooks.begin(), theirs.cooks.end(),
                                    [&](const config::Cook& c) { return c.name == cook.name; });
-    if (!there) out.string(cook.name);
+    const bool asked = std::any_of(all.begin(), all.end(), [&](const share::Difference& d) {
+      return d.for_stand_in && ours.cooks[d.ours].name == cook.name;
+    });
+    if (!there && !asked) out.string(cook.name);
   }
   out.end_list();
   out.end_object();
@@ -86,6 +91,7 @@ Result<config::Config> merged_by_letters(const config::Config& ours, const confi
   std::vector<share::Say> words;
   for (const char letter : said) {
     words.push_back(letter == 't'   ? share::Say::Theirs
+                    : letter == 'p' ? share::Say::InPlace
                     : letter == 'b' ? share::Say::Both
                                     : share::Say::Ours);
   }

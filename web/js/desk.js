@@ -26,7 +26,8 @@ export function makeDesk(engine) {
     acceptTrial: () => json('accept_trial'),
     // A station of one's own from two body heights and a kind of oven.
     startOwn: (tallest, shortest, kind) => json('start_own', tallest, shortest, kind),
-    addPerson: (name, stature, eye, elbow) => json('add_person', name, stature, eye, elbow),
+    // `place`: the row of the stand-in that they are, or -1.
+    addPerson: (name, stature, eye, elbow, place) => json('add_person', name, stature, eye, elbow, place),
     // What the second link asks the household of the first (web/desk/reply_json.h), or null; and the
     // first link with what was said to that, or the problems.
     reply: (ours, theirs) => json('reply_json', ours, theirs),

@@ -29,6 +29,9 @@ function makeJoin(engine, host) {
     eye_height_mm: entry('join-eye', 'Eye height in your shoes, if measured'),
     elbow_height_mm: entry('join-elbow', 'Elbow height in your shoes, if measured'),
   };
+  // Who was entered by height alone may be the one who answers now.
+  const who = el('select', { id: 'join-who' });
+  const whoField = el('div', { class: 'field' }, el('label', { for: who.id, text: 'Are you one of these already?' }), who);
   const refused = el('p', { class: 'error', role: 'alert' });
   const mark = verdictMark();
   const line = el('p', { id: 'joined-line' });
@@ -43,7 +46,7 @@ function makeJoin(engine, host) {
       el('button', { type: 'button', class: 'plain', text: 'Measure me with a phone', click: () => host.measureEye(place()) })), said,
     el('p', { class: 'soft', text: 'What you typed is on this device only. The link that you send holds it; who opens it decides whether to take it in.' }));
 
-  const form = el('form', { class: 'fields', novalidate: true, submit: add }, boxes.name.root, boxes.stature_mm.root,
+  const form = el('form', { class: 'fields', novalidate: true, submit: add }, whoField, boxes.name.root, boxes.stature_mm.root,
     el('details', {}, el('summary', { text: 'Measured, or no idea how tall' }),
       el('p', { class: 'soft', text: 'A measured height beats an estimate. With an eye height the body height may stay empty. No idea at all? Say it roughly now; a phone helps afterwards.' }),
       boxes.eye_height_mm.root, boxes.elbow_height_mm.root),
@@ -55,7 +58,8 @@ function makeJoin(engine, host) {
   function add(event) {
     event.preventDefault();
     const typed = Object.values(boxes).map(({ input }) => input.value);
-    const problems = host.change(() => engine.addPerson(...typed));
+    const row = who.value === '' ? -1 : Number(who.value);
+    const problems = host.change(() => engine.addPerson(...typed, row));
     for (const [key, box] of Object.entries(boxes)) {
       const own = problems.filter(({ path }) => path.endsWith(`.${key}`));
       setText(box.error, words(own));
@@ -65,7 +69,7 @@ function makeJoin(engine, host) {
     setText(refused, words(problems.filter(({ path }) => !keys.some((key) => path.endsWith(`.${key}`)))));
     form.querySelector('[aria-invalid]')?.focus();
     if (problems.length > 0) return;
-    joined = host.names().at(-1);
+    joined = host.names().at(row);
     for (const { input } of Object.values(boxes)) input.value = '';
     setText(said, '');
     host.look(place());
@@ -83,6 +87,12 @@ function makeJoin(engine, host) {
       const own = joined === null ? undefined : page.cooks.find(({ name }) => name === joined);
       setHidden(result, !own);
       setHidden(form, Boolean(own));
+      const standIns = page.cooks.map(({ name, stand_in: is }, row) => ({ name, is, row })).filter(({ is }) => is);
+      setHidden(whoField, standIns.length === 0);
+      syncList(who, [{ name: 'No, I am new here', row: '' }, ...standIns], () => el('option'), (option, { name, row }) => {
+        option.value = String(row);
+        setText(option, row === '' ? name : `Yes: ${name}`);
+      });
       for (const box of Object.values(boxes)) box.input.inputMode = page.units === 'mm' && box !== boxes.name ? 'decimal' : 'text';
       if (!own) {
         joined = null;
@@ -97,6 +107,7 @@ function makeJoin(engine, host) {
 
 const answers = {
   new: [['t', 'Add'], ['o', 'Leave out']],
+  standIn: (name) => [['p', `In place of ${name}`], ['t', `Add beside ${name}`], ['o', 'Leave out']],
   cook: [['o', 'Keep yours'], ['t', 'Take theirs'], ['b', 'Keep both']],
   station: [['o', 'Keep yours'], ['t', 'Take theirs']],
 };
@@ -127,7 +138,7 @@ function makeReply(engine, host) {
   let units = '';
 
   function question(data, index) {
-    const choices = answers[data.kind] || answers.station;
+    const choices = data.stand_in ? answers.standIn(data.stand_in) : answers[data.kind] || answers.station;
     const table = makeTable();
     const isNew = data.kind === 'new';
     fillTable(table, {
@@ -139,7 +150,7 @@ function makeReply(engine, host) {
     return el('fieldset', {}, el('legend', { text: asked[data.kind](data) }), table,
       ...choices.map(([value, text]) => el('label', { class: 'choice' },
         // Who is new is what the link was sent for; all else is the household's to say.
-        el('input', { type: 'radio', name: `reply-${index}`, value, checked: isNew && value === 't' }), text)));
+        el('input', { type: 'radio', name: `reply-${index}`, value, checked: isNew && value === choices[0][0] }), text)));
   }
 
   function ask(which) {

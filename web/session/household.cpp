@@ -48,10 +48,11 @@ void put(config::Config& next, std::size_t row, std::string_view key, std::strin
 
 std::vector<Problem> Session::add_person(const Person& person, report::Units bare) {
   config::Config next = config_;
-  if (!config::add_cook(next)) {
+  const bool there = person.place && *person.place < next.cooks.size();
+  if (!there && !config::add_cook(next)) {
     return {{"cooks", "", "at most " + std::to_string(config::kMaxCooks) + " cooks"}};
   }
-  const std::size_t row = next.cooks.size() - 1;
+  const std::size_t row = there ? *person.place : next.cooks.size() - 1;
   const Unit unit = report::unit_of(bare);
   std::vector<Problem> problems;
   if (is_blank(person.name)) problems.push_back({path_of_cook(row, "name"), "", "a name"});
@@ -61,7 +62,7 @@ std::vector<Problem> Session::add_person(const Person& person, report::Units bar
   put(next, row, "elbow_height_mm", person.elbow, unit, problems);
   if (!problems.empty()) return problems;
   config::Cook& cook = next.cooks[row];
-  if (is_blank(person.stature)) {
+  if (is_blank(person.stature) && !(there && !cook.eye_height_mm)) {
     const std::string path = path_of_cook(row, "stature_mm");
     if (!cook.eye_height_mm) return {{path, "", "a body height, or a measured eye level"}};
     const auto stature_mm = cook::stature_for_eye(cook, *cook.eye_height_mm);
@@ -81,8 +82,8 @@ std::vector<Problem> Session::start_own(std::string_view tallest, std::string_vi
   if (!is_blank(shortest)) {
     config::add_cook(next);
     put(next, 1, "stature_mm", said_height(shortest, unit), unit, problems);
-    next.cooks[0].name = "Tallest";
-    next.cooks[1].name = "Shortest";
+    next.cooks[0].name = config::kTallest;
+    next.cooks[1].name = config::kShortest;
   }
   const std::vector<Problem> oven = fit_oven(next, kind);
   problems.insert(problems.end(), oven.begin(), oven.end());

@@ -62,9 +62,11 @@ class Session {
   // Of a household (web/session/household.cpp), each one step of undo.
   // Someone who adds themselves: their name, and a height or a measured eye level from which the
   // height is worked out; empty text where they gave none. A height is read as people say it: "168"
-  // and "1.68" are no millimetres.
+  // and "1.68" are no millimetres. `place`: the row of the stand-in that kept their place; they get
+  // its height where they say none, and what else it holds.
   struct Person {
     std::string_view name, stature, eye, elbow;
+    std::optional<std::size_t> place = {};
   };
   std::vector<Problem> add_person(const Person& person, report::Units bare);
   // A station of one's own from three answers: two body heights, of which the second may be empty,

@@ -21,7 +21,8 @@ const sent = async (page, button) => {
   });
 };
 
-async function addMe(page, { name, height = '', eye = '' }) {
+async function addMe(page, { name, height = '', eye = '', place }) {
+  if (place !== undefined) await page.locator('#join-who').selectOption({ label: place });
   await page.locator('#join-name').fill(name);
   await page.locator('#join-height').fill(height);
   if (eye) {
@@ -350,4 +351,32 @@ test('adding oneself fits and can be tapped on every screen', async () => {
     });
     await context.close();
   }
+});
+
+test('who was entered by height alone answers under a name, and is counted once', async () => {
+  const home = await phoneOf('en-GB');
+  let asked;
+  await withPage({ context: home, before: sharing }, async (page) => {
+    await openSheet(page, 'start');
+    await page.locator('#start-tall').fill('188 cm');
+    await page.locator('#start-short').fill('162 cm');
+    await page.getByRole('button', { name: 'Show my heights' }).tap();
+    await settle(page);
+    await titled(page, 'Behind the shed');
+    await openSheet(page, 'people');
+    await page.locator('#ask-someone').scrollIntoViewIfNeeded();
+    asked = await sent(page, '#ask-someone');
+  });
+  const reply = await answer(asked, { name: 'Ana', place: 'Yes: Shortest', height: '163 cm' });
+  await withPage({ context: home, fragment: reply }, async (page) => {
+    await lookAtIt(page);
+    const text = await page.locator('#reply').innerText();
+    assert.match(text, /In place of Shortest/);
+    assert.doesNotMatch(text, /stays: .*Shortest/);
+    await keepPicture(page, 'family-in-place');
+    await take(page);
+    const { cooks } = await configOf(page);
+    assert.deepEqual(cooks.map(({ name, stature_mm }) => [name, stature_mm]), [['Tallest', 1880], ['Ana', 1630]]);
+  });
+  await home.close();
 });
