@@ -49,7 +49,7 @@ std::string sees(const config::View& view, const evaluate::CookResult& cook, Uni
     text = "sees " + percent(seen.pizza_share) + " of the pizza";
   }
   const auto from = all_seen_from(view, cook, units);
-  return text + (from ? "; all of it from " + *from : "; no step back shows it all");
+  return text + (from ? "; all of it from " + *from + " away" : "; no step back shows it all");
 }
 
 // How much the dough counter is too high, or with a minus too low; 0 where it suits.

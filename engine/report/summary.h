@@ -36,8 +36,8 @@ struct Headline {
 
 struct CookLine {
   std::string name;
-  std::string
-      line;  // worst first: "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in"
+  // Worst first: "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in away".
+  std::string line;
   Verdict verdict = Verdict::Ok;
 };
 

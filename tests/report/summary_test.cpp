@@ -45,7 +45,7 @@ TEST_CASE("each cook has one line", "[report][summary]") {
   const Summary s = built(Units::Inch);
   REQUIRE(s.cooks.size() == 2);
   CHECK(s.cooks[0].name == "Ana");
-  CHECK(s.cooks[0].line == "sees 76 % of the pizza; all of it from 35 in");
+  CHECK(s.cooks[0].line == "sees 76 % of the pizza; all of it from 35 in away");
   CHECK(s.cooks[0].verdict == Verdict::Warn);
   CHECK(s.cooks[1].line == "dough 2 in too high");
   CHECK(s.cooks[1].verdict == Verdict::Warn);
@@ -240,7 +240,7 @@ TEST_CASE("what is read aloud has no typographic fractions", "[report][summary]"
   CHECK(
       report::spoken(built(Units::Inch)) ==
       "Oven counter 42 1/4 in, dough counter 35 3/4 in. Ana sees 76 % of the pizza; all of it from "
-      "35 in; Ben: dough 2 in too high.");
+      "35 in away; Ben: dough 2 in too high.");
 }
 
 TEST_CASE("a height that is not good says for whom, and by how much", "[report][summary]") {
@@ -278,12 +278,12 @@ TEST_CASE("a cook's line has the worst first", "[report][summary]") {
   e.cooks[0].prep_offset_mm = 250.8;
   e.cooks[0].prep_verdict = Verdict::Fail;
   const auto line = [&] { return report::summary(config, e, Units::Inch).cooks[0].line; };
-  CHECK(line() == "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in");
+  CHECK(line() == "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in away");
   e.cooks[0].prep_verdict = Verdict::Warn;
-  CHECK(line() == "sees 76 % of the pizza; all of it from 35 in; dough 2 in too low");
+  CHECK(line() == "sees 76 % of the pizza; all of it from 35 in away; dough 2 in too low");
   // In a chair knees fit under it or they do not.
   e.cooks[0].body.seated = true;
-  CHECK(line() == "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in");
+  CHECK(line() == "dough 2 in too low; sees 76 % of the pizza; all of it from 35 in away");
 }
 
 TEST_CASE("where no oven stands nobody is warned of it", "[report][summary]") {

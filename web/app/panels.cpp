@@ -159,7 +159,7 @@ void draw_lines(Ui& ui, const Layout& layout, const Station& station, const View
     const float x = r.x + 24 + names + 8;
     const float room = r.right() - x;
     constexpr float kLeast = 12;
-    constexpr std::string_view kMore = "; more";
+    constexpr std::string_view kMore = " \u2026";
     std::string line(whole_parts(ui, cook.line, "; ", kLeast, room));
     if (line.size() < cook.line.size()) {
       line = whole_parts(ui, line, "; ", kLeast, room - ui.width(kMore, kLeast));
