@@ -215,7 +215,7 @@ std::vector<Table> arrangement_tables(const Page& page) {
     table.rows.push_back(
         {std::move(way), height(oven_mm), height(a.heights.counter_mm), height(a.heights.riser_mm),
          oven_mm ? (a.unseen_line > 0 ? percent(a.unseen_line) : "nothing") : kNone,
-         a.dough_off_mm > 0 ? page.length(a.dough_off_mm) : "nothing",
+         a.dough_off_mm > 0 ? build_height(a.dough_off_mm, page.units, true) : "nothing",
          a.worst_cook ? page.cook_name(*a.worst_cook) : kNone});
   }
   return {table};

@@ -64,6 +64,9 @@ struct Context {
   }
 };
 
+// A dough counter's margin is told to what is built, as its height is on the cards.
+bool margin_to_build(const Context& s) { return s.rule.id == "height.dough_band"; }
+
 enum class Part : std::uint8_t { Measured, Limit, Margin };
 
 Words number(const Context& s, const std::optional<double>& given, Part part) {
@@ -73,6 +76,7 @@ Words number(const Context& s, const std::optional<double>& given, Part part) {
     case rules::Unit::None:
       return {};
     case rules::Unit::Length:
+      if (part == Part::Margin && margin_to_build(s)) return build_height(value, s.units, true);
       return s.length(value);
     case rules::Unit::Distance:
       return distance(value, s.units, part == Part::Limit ? Round::Nearest : Round::Up);
@@ -145,7 +149,18 @@ Words band(const Context& s) {
   const evaluate::CookResult* cook = s.cook();
   if (cook == nullptr || !cook->at_prep) return {};
   const double elbow_mm = cook->body.elbow.value_mm;
-  const height::Band heights{elbow_mm - cook->prep_band.high_mm, elbow_mm - cook->prep_band.low_mm};
+  height::Band heights{elbow_mm - cook->prep_band.high_mm, elbow_mm - cook->prep_band.low_mm};
+  // The end that the counter is past is told as far from the counter as the margin says: whoever
+  // adds the two up must find them right.
+  const auto& counter_mm = s.evaluation.used.counter_mm;
+  if (counter_mm && margin_to_build(s) && s.finding.verdict != Verdict::Ok && s.finding.margin) {
+    const double step_mm = build_step_mm(s.units);
+    const double shown_mm = marked_mm(*counter_mm, step_mm, {});
+    const double off_mm = marked_mm(std::abs(*s.finding.margin), step_mm, {});
+    const bool high = too(s) == "too high";
+    if (high && *counter_mm > heights.high_mm) heights.high_mm = shown_mm - off_mm;
+    if (!high && *counter_mm < heights.low_mm) heights.low_mm = shown_mm + off_mm;
+  }
   return build_band(heights, heights.middle_mm(), s.units, true);
 }
 

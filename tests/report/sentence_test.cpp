@@ -1,7 +1,11 @@
 #include <algorithm>
+#include <array>
+#include <cctype>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/evaluate.h"
@@ -80,6 +84,58 @@ TEST_CASE("hands at their ceiling, under it and over it", "[report][sentence]") 
         "Too high for Ana's hands: the oven's floor is at 53\u215E in, and 48\u00BC in is the "
         "highest at "
         "which the peel stays under control.");
+}
+
+TEST_CASE("a dough counter, how far off it is and what is right add up, in what is built",
+          "[report][sentence][law]") {
+  // Quarter inches or 5 mm, as a person reads them off the sentence.
+  const auto lengths = [](const std::string& text) {
+    constexpr std::array kParts{std::pair{"¼", 0.25}, std::pair{"½", 0.5}, std::pair{"¾", 0.75}};
+    std::vector<double> found;
+    double value = 0;
+    bool within = false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      const auto* part = std::find_if(kParts.begin(), kParts.end(), [&](const auto& p) {
+        return text.compare(i, 2, p.first) == 0;
+      });
+      if (part != kParts.end()) value += part->second;
+      const bool digit = std::isdigit(static_cast<unsigned char>(text[i])) != 0;
+      if (digit) value = value * 10 + (text[i] - '0');
+      const bool ends = within && !digit && part == kParts.end() && text[i] == ' ';
+      if (ends) found.push_back(std::exchange(value, 0));
+      within = !ends && (within || digit || part != kParts.end());
+    }
+    return found;
+  };
+  int told = 0;
+  for (const Units units : {Units::Inch, Units::Millimetre}) {
+    for (int tall_mm = 1750; tall_mm <= 1980; tall_mm += 7) {
+      config::Config config;
+      config.cooks.clear();
+      for (const double stature_mm : {static_cast<double>(tall_mm), 1560.0}) {
+        config::Cook cook;
+        cook.name = stature_mm == 1560 ? "Ana" : "Bela";
+        cook.stature_mm = stature_mm;
+        config.cooks.push_back(cook);
+      }
+      const auto e = evaluate::evaluate_fit(config);
+      for (const Finding& finding : e.findings) {
+        if (finding.rule != "height.dough_band" || finding.verdict == Verdict::Ok) continue;
+        const std::string text = report::sentence(finding, config, e, units);
+        INFO(text);
+        const auto [counter, off, low, high] = [&] {
+          const auto all = lengths(text);
+          REQUIRE(all.size() == 4);
+          return std::array<double, 4>{all[0], all[1], all[2], all[3]};
+        }();
+        CHECK(off > 0);
+        if (text.find("too low") != std::string::npos) CHECK(counter + off == low);
+        if (text.find("too high") != std::string::npos) CHECK(counter - off == high);
+        ++told;
+      }
+    }
+  }
+  CHECK(told > 40);
 }
 
 TEST_CASE("a counter too little below the elbow is too high", "[report][sentence]") {
