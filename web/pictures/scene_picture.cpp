@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <tuple>
 
 #include "engine/evaluate/build.h"
 #include "engine/report/parts_words.h"
@@ -213,9 +214,14 @@ void ScenePicture::hands(const Touch& touch, const Rect& rect, const SceneInput&
   }
 }
 
-// In the right corner above or near it, clear of the other buttons; with words where they fit.
-Rect ScenePicture::free_place(const Rect& rect, std::initializer_list<Rect> others) {
+// Beside the tools above the picture, else in its right corner above or near it, clear of the other
+// buttons; with words where they fit.
+Rect ScenePicture::free_place(const Rect& backdrop, const Rect& rect,
+                              std::initializer_list<Rect> others) {
   constexpr float kWords = 112;
+  constexpr float kTools = kTarget * static_cast<float>(std::tuple_size_v<decltype(Layout::tools)>);
+  const Rect above{backdrop.right() - kWords, backdrop.y - 1, kWords, kTarget};
+  if (rect.y - backdrop.y >= kTarget && above.x >= backdrop.x + kTools) return above;
   for (const float wide : {kWords, kTarget}) {
     for (float y = rect.y + kUnit; y + kTarget <= rect.bottom(); y += kTarget + kUnit) {
       for (float right = rect.right() - kUnit; right - wide >= rect.x + rect.w / 2;
@@ -282,7 +288,8 @@ void ScenePicture::picked_words(Ui& ui, const Rect& rect, const SceneInput& inpu
   }
 }
 
-void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, Intents& intents) {
+void ScenePicture::buttons(Ui& ui, const Rect& backdrop, const Rect& rect, const SceneInput& input,
+                           Intents& intents) {
   const std::string& name = input.config.cooks[input.view.person].name;
   const bool eyes = input.view.through_eyes;
   const std::string words = eyes ? std::string("Back to the scene") : "As " + name + " sees";
@@ -329,7 +336,7 @@ void ScenePicture::buttons(Ui& ui, const Rect& rect, const SceneInput& input, In
                            : Rect{lean.x - kTarget - kUnit, lean.y, kTarget, kTarget};
     zone_button(ui, zones, input, intents);
     if (scene::can_come_apart(input.evaluation)) {
-      apart_button(ui, free_place(rect, {place, lean, closer, farther, zones}), intents);
+      apart_button(ui, free_place(backdrop, rect, {place, lean, closer, farther, zones}), intents);
     }
   }
   if (!look_.sees_oven) return;
@@ -535,7 +542,7 @@ void ScenePicture::draw(Ui& ui, const Rect& backdrop, const Rect& rect, const Sc
   if (plan_) return;
   names(ui, open, input.view.units);
   key(ui, rect, input);
-  buttons(ui, rect, input, intents);
+  buttons(ui, backdrop, rect, input, intents);
   const Touch touch = ui.target(
       "action:scene",
       "Scene of the station. Arrow keys turn it, plus and minus zoom, Home shows all of it", rect);

@@ -55,9 +55,11 @@ class ScenePicture {
  private:
   void refresh(const SceneInput& input);
   void hands(const Touch& touch, const Rect& rect, const SceneInput& input, const Focus& focus);
-  void buttons(Ui& ui, const Rect& rect, const SceneInput& input, Intents& intents);
+  void buttons(Ui& ui, const Rect& backdrop, const Rect& rect, const SceneInput& input,
+               Intents& intents);
   void key(Ui& ui, const Rect& rect, const SceneInput& input) const;
-  static Rect free_place(const Rect& rect, std::initializer_list<Rect> others);
+  static Rect free_place(const Rect& backdrop, const Rect& rect,
+                         std::initializer_list<Rect> others);
   void apart_button(Ui& ui, const Rect& place, Intents& intents) const;
   void picked_words(Ui& ui, const Rect& rect, const SceneInput& input) const;
   void pick(const SceneInput& input, float x, float y);
