@@ -235,9 +235,10 @@ if (!options.list) {
 
 const lines = readFileSync(options.list, 'utf8').split('\n').filter((line) => line && !line.startsWith('#'));
 const marked = (mark) => lines.filter((line) => line.startsWith(mark)).map((line) => new RegExp(line.slice(mark.length)));
-const never = marked('never ');
+const always = marked('never ');
+const never = [...always, ...marked('maybe ')];
 const idle = marked('idle ');
-const notFirst = lines.filter((line) => !/^(never|idle) /.test(line)).map((line) => new RegExp(line));
+const notFirst = lines.filter((line) => !/^(never|maybe|idle) /.test(line)).map((line) => new RegExp(line));
 const anyOf = (patterns) => (name) => patterns.some((pattern) => pattern.test(name));
 const folder = mkdtempSync(path.join(tmpdir(), 'hearthsight-split-'));
 try {
@@ -248,11 +249,10 @@ try {
   const program = readProgram(wat);
   const all = [...program.functions.keys()];
   if (all.length === 0) throw new Error(`${options.wasm} has no names`);
-  for (const pattern of [...notFirst, ...never, ...idle]) {
-    // What only one file knows, a compiler may have put into its callers.
-    if (pattern.source.includes('anonymous namespace')) continue;
-    if (!all.some((name) => pattern.test(name))) throw new Error(`no function is named ${pattern.source}`);
-  }
+  // What only one file knows, a compiler may have put into its callers.
+  const missing = [...notFirst, ...always, ...idle].filter((pattern) => !pattern.source.includes('anonymous namespace')
+    && !all.some((name) => pattern.test(name)));
+  if (missing.length > 0) throw new Error(`no function is named ${missing.map(({ source }) => source).join(' or ')}`);
   const idles = all.filter(anyOf(idle));
   for (const name of idles) program.functions.get(name).calls = [];
   const first = reachable(program, anyOf([...notFirst, ...never]));
