@@ -81,8 +81,8 @@ double feet_line_mm(const config::Config& config, const Scene& scene, double sta
 // The household's watching distance: far enough for every oven cook to see the target, never nearer
 // than the one asked about. A search made for the heights in use serves where those are the ones
 // recommended.
-void set_distances(const config::Config& config, const Scene& scene, const Evaluation& e,
-                   Recommended& r) {
+void set_distances(const config::Config& config, const Scene& scene, Evaluation& e) {
+  Recommended& r = e.recommended;
   const bool in_use = r.heights.oven_floor_mm == e.used.oven_floor_mm;
   r.standoff_mm = config.view.standoff_mm;
   double prep_depth_mm = -1;
@@ -151,21 +151,21 @@ Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool 
   e.mouth = heat::mouth_of(scene.geometry, config.oven.floor_temp_c);
   const Plan level = plan_heights(config, scene, Arrangement::OneLevel);
   const Plan apart = plan_heights(config, scene, Arrangement::TwoLevel);
-  for (const Arrangement a : {Arrangement::OneLevel, Arrangement::Riser, Arrangement::TwoLevel}) {
-    // A riser's own plan is one of the other two: a search of the heights is not made again.
-    const bool one_height =
-        a == Arrangement::OneLevel || (a == Arrangement::Riser && !riser_serves(apart));
-    const Plan& plan = one_height ? level : apart;
-    e.arrangements.push_back(arrangement_result(config, scene, a, plan));
-    if (a == config.station.arrangement) e.recommended = recommend(config, scene, plan);
-  }
+  const auto add = [&](Arrangement arrangement, const Plan& plan) {
+    e.arrangements.push_back(arrangement_result(config, scene, arrangement, plan));
+    if (arrangement == config.station.arrangement) e.recommended = recommend(config, scene, plan);
+  };
+  add(Arrangement::OneLevel, level);
+  // A riser's own plan is one of the other two: a search of the heights is not made again.
+  add(Arrangement::Riser, riser_serves(apart) ? apart : level);
+  add(Arrangement::TwoLevel, apart);
   e.used = used_heights(config, scene, e.recommended.heights);
   e.feet_line_mm = feet_line_mm(config, scene, config.view.standoff_mm);
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     e.cooks.push_back(cook_result(config, scene, i, e.used));
     if (e.cooks.back().at_oven) fill_heat(config, scene, e.mouth, e.cooks.back());
   }
-  set_distances(config, scene, e, e.recommended);
+  set_distances(config, scene, e);
   e.clearances = clearance::needs(config, e.used.oven_base_mm.value_or(0));
   e.cover_ceiling_mm = scene.cover_ceiling_mm;
   e.surroundings = surroundings_of(config, e);

@@ -177,6 +177,8 @@ TEST_CASE("the scene's controls are whole targets inside its picture at every si
       CHECK(r.right() <= scene.right() + 0.1F);
       CHECK(r.y >= (std::string_view(id) == "action:pull_apart" ? top : scene.y) - 0.1F);
       CHECK(r.bottom() <= scene.bottom() + 0.1F);
+      // Wholly in the tools' row, not half over the picture.
+      if (r.y < scene.y - 0.1F) CHECK(r.bottom() <= scene.y + 0.1F);
       for (const Rect& other : all) {
         const bool apart = r.x >= other.right() - 0.1F || other.x >= r.right() - 0.1F ||
                            r.y >= other.bottom() - 0.1F || other.y >= r.bottom() - 0.1F;

@@ -73,13 +73,15 @@ std::string reply_json(const config::Config& ours, const config::Config& theirs,
   out.end_list();
   out.key("stay");
   out.begin_list();
-  for (const config::Cook& cook : ours.cooks) {
+  for (std::size_t row = 0; row < ours.cooks.size(); ++row) {
+    const std::string& name = ours.cooks[row].name;
     const bool there = std::any_of(theirs.cooks.begin(), theirs.cooks.end(),
-                                   [&](const config::Cook& c) { return c.name == cook.name; });
-    const bool asked = std::any_of(all.begin(), all.end(), [&](const share::Difference& d) {
-      return d.for_stand_in && ours.cooks[d.ours].name == cook.name;
+                                   [&](const config::Cook& c) { return c.name == name; });
+    // A stand-in whose place somebody takes is asked about already.
+    const bool asked = std::any_of(all.begin(), all.end(), [row](const share::Difference& d) {
+      return d.for_stand_in && d.ours == row;
     });
-    if (!there && !asked) out.string(cook.name);
+    if (!there && !asked) out.string(name);
   }
   out.end_list();
   out.end_object();

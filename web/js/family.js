@@ -69,7 +69,7 @@ function makeJoin(engine, host) {
     setText(refused, words(problems.filter(({ path }) => !keys.some((key) => path.endsWith(`.${key}`)))));
     form.querySelector('[aria-invalid]')?.focus();
     if (problems.length > 0) return;
-    joined = host.names().at(row);
+    joined = host.names().at(row);  // a new one is the last
     for (const { input } of Object.values(boxes)) input.value = '';
     setText(said, '');
     host.look(place());
