@@ -271,8 +271,9 @@ Outcome report(std::vector<std::string_view> words) {
   if (!problems.empty()) return refused(std::move(problems));
   const std::string style = "<style>\n" + std::string(hearthsight::embedded::theme_css()) +
                             std::string(hearthsight::embedded::report_css()) + "</style>\n";
-  return done(
-      hs::report::report_html(loaded.config, hs::evaluate::evaluate(loaded.config), units, style));
+  return done(hs::report::report_html(
+      loaded.config, hs::evaluate::evaluate(loaded.config, hs::report::marks_of(units)), units,
+      style));
 }
 
 // Full-size strips of the base's cuts: all as a document, or one as a drawing.
@@ -294,8 +295,8 @@ Outcome cut_template(std::vector<std::string_view> words) {
   append(problems, loaded.problems);
   if (!problems.empty()) return refused(std::move(problems));
   std::vector<std::string> without;
-  const auto sheets =
-      hs::report::base_template(hs::evaluate::evaluate(loaded.config), paper, units, &without);
+  const auto sheets = hs::report::base_template(
+      hs::evaluate::evaluate(loaded.config, hs::report::marks_of(units)), paper, units, &without);
   if (sheets.empty()) {
     for (const std::string& panel : without) {
       problems.push_back({"survey.points", "ground under the panel \"" + panel + "\"",
@@ -345,7 +346,8 @@ Outcome draw(std::vector<std::string_view> words) {
   }
   if (!problems.empty()) return refused(std::move(problems));
   view.cook = cook.value_or(0);
-  const hs::evaluate::Evaluation e = hs::evaluate::evaluate_all(loaded.config);
+  const hs::evaluate::Evaluation e =
+      hs::evaluate::evaluate_all(loaded.config, hs::report::marks_of(view.units));
   hs::report::Sheet sheet;
   if (kind != nullptr) {
     sheet = kind->draw(loaded.config, e, view);
@@ -383,8 +385,9 @@ Outcome packet(std::vector<std::string_view> words) {
   const Loaded loaded = load(words);
   append(problems, loaded.problems);
   if (!problems.empty()) return refused(std::move(problems));
-  const auto files =
-      hs::report::packet_files(loaded.config, hs::evaluate::evaluate_packet(loaded.config), choice);
+  const auto files = hs::report::packet_files(
+      loaded.config,
+      hs::evaluate::evaluate_packet(loaded.config, hs::report::marks_of(choice.units)), choice);
   problems = hs::cli::write_folder(folder, files, force);
   if (!problems.empty()) return refused(std::move(problems));
   std::string list;
@@ -419,9 +422,10 @@ Outcome diff(std::vector<std::string_view> words) {
   if (!second.empty()) after = load({words[0], second});
   append(problems, after.problems);
   if (!problems.empty()) return refused(std::move(problems));
-  return done(hs::report::diff_text({before.config, hs::evaluate::evaluate_packet(before.config)},
-                                    {after.config, hs::evaluate::evaluate_packet(after.config)},
-                                    units));
+  const hs::evaluate::Marks marks = hs::report::marks_of(units);
+  return done(hs::report::diff_text(
+      {before.config, hs::evaluate::evaluate_packet(before.config, marks)},
+      {after.config, hs::evaluate::evaluate_packet(after.config, marks)}, units));
 }
 
 constexpr double kMostSteps = 1e12;

@@ -176,8 +176,8 @@ void keep_build(Evaluation& e, const Evaluation& before) {
   order_by_harm(e.findings);
 }
 
-Evaluation evaluate_all(const config::Config& config) {
-  Evaluation e = evaluate(config);
+Evaluation evaluate_all(const config::Config& config, Marks marks) {
+  Evaluation e = evaluate(config, marks);
   add_build(config, e);
   return e;
 }

@@ -27,6 +27,6 @@ void add_build(const config::Config& config, Evaluation& evaluation,
 void keep_build(Evaluation& evaluation, const Evaluation& before);
 
 // evaluate() and the build stage: all that a report holds.
-Evaluation evaluate_all(const config::Config& config);
+Evaluation evaluate_all(const config::Config& config, Marks marks = Marks::Exact);
 
 }  // namespace hs::evaluate

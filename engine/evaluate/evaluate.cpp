@@ -57,9 +57,11 @@ std::string_view binding_rule(const config::Config& config, const Scene& scene, 
   return worst_unseen < 0.02 ? "height.full_view" : "height.compromise";
 }
 
-Recommended recommend(const config::Config& config, const Scene& scene, const Plan& plan) {
+Recommended recommend(const config::Config& config, const Scene& scene, const Plan& plan,
+                      const Plan& marked) {
   Recommended r;
-  r.heights = plan.heights;
+  r.heights = marked.heights;
+  r.searched = plan.heights;
   r.oven_band = oven_band(config, scene, plan);
   r.dough_band = dough_band(config, scene, plan);
   r.binding = binding_rule(config, scene, plan);
@@ -143,17 +145,22 @@ std::optional<ExistingCounter> existing_counter(const config::Config& config, co
   return existing;
 }
 
-Evaluation evaluate_with(const config::Config& config, const Scene& scene, bool search) {
+Evaluation evaluate_with(const config::Config& config, const Scene& scene, Marks marks,
+                         bool search) {
   using config::Arrangement;
   Evaluation e;
+  e.marks = marks;
   e.geometry = scene.geometry;
   e.pizza = scene.pizza;
   e.mouth = heat::mouth_of(scene.geometry, config.oven.floor_temp_c);
   const Plan level = plan_heights(config, scene, Arrangement::OneLevel);
   const Plan apart = plan_heights(config, scene, Arrangement::TwoLevel);
   const auto add = [&](Arrangement arrangement, const Plan& plan) {
-    e.arrangements.push_back(arrangement_result(config, scene, arrangement, plan));
-    if (arrangement == config.station.arrangement) e.recommended = recommend(config, scene, plan);
+    const Plan marked = marked_plan(config, scene, arrangement, plan, marks);
+    e.arrangements.push_back(arrangement_result(config, scene, arrangement, marked));
+    if (arrangement == config.station.arrangement) {
+      e.recommended = recommend(config, scene, plan, marked);
+    }
   };
   add(Arrangement::OneLevel, level);
   // A riser's own plan is one of the other two: a search of the heights is not made again.
@@ -203,12 +210,12 @@ void order_by_harm(std::vector<Finding>& findings) {
   findings = std::move(ordered);
 }
 
-Evaluation evaluate_fit(const config::Config& config) {
-  return evaluate_with(config, scene_of(config), false);
+Evaluation evaluate_fit(const config::Config& config, Marks marks) {
+  return evaluate_with(config, scene_of(config), marks, false);
 }
 
-Evaluation evaluate(const config::Config& config) {
-  Evaluation e = evaluate_station(config);
+Evaluation evaluate(const config::Config& config, Marks marks) {
+  Evaluation e = evaluate_station(config, marks);
   add_survey(config, e);
   return e;
 }
@@ -222,9 +229,9 @@ void keep_survey(Evaluation& next, const Evaluation& before) {
   order_by_harm(next.findings);
 }
 
-Evaluation evaluate_station(const config::Config& config) {
+Evaluation evaluate_station(const config::Config& config, Marks marks) {
   const Scene scene = scene_of(config);
-  Evaluation e = evaluate_with(config, scene, true);
+  Evaluation e = evaluate_with(config, scene, marks, true);
   add_sensitivity(config, scene, e);
   e.fits_adults_share = guests_share(config, scene, e.used, e.recommended.standoff_mm);
   return e;

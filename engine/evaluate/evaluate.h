@@ -100,8 +100,16 @@ struct Heights {
   std::optional<double> counter_mm, oven_base_mm, oven_floor_mm, riser_mm;
 };
 
+// What a builder keeps a height to. Recommended heights are brought to it before anything follows
+// from them, so that cards, drawings and cabinets have one and the same.
+enum class Marks : std::uint8_t { Exact, QuarterInch, FiveMillimetres };
+constexpr double mark_step_mm(Marks marks) {
+  return marks == Marks::QuarterInch ? 25.4 / 4 : marks == Marks::FiveMillimetres ? 5 : 0;
+}
+
 struct Recommended {
-  Heights heights;
+  Heights heights;                 // as marked
+  Heights searched;                // as they came out of the search, to the millimetre
   std::optional<Band> oven_band;   // oven base heights in which nobody loses
   std::optional<Band> dough_band;  // dough counter heights in which nobody loses
   double prep_depth_mm = 0;
@@ -215,6 +223,7 @@ struct Build;   // engine/evaluate/build.h
 struct Packet;  // engine/evaluate/packet.h
 
 struct Evaluation {
+  Marks marks = Marks::Exact;
   oven::Geometry geometry;
   sight::Disc pizza;
   heat::Mouth mouth;
@@ -247,14 +256,24 @@ struct Evaluation {
 
 // Everything. Any Config that check() (engine/evaluate/check.h) finds no problem in; at most 3 ms
 // native for four cooks. Every number is finite.
-Evaluation evaluate(const config::Config& config);
+Evaluation evaluate(const config::Config& config, Marks marks = Marks::Exact);
 
 // The same without the survey of the ground; add_survey() (engine/evaluate/surveying.h) adds that.
-Evaluation evaluate_station(const config::Config& config);
+Evaluation evaluate_station(const config::Config& config, Marks marks = Marks::Exact);
 
 // The dragged path: all but the survey, sensitivity, weight moves, guests and the search for a
 // lamp's place.
-Evaluation evaluate_fit(const config::Config& config);
+Evaluation evaluate_fit(const config::Config& config, Marks marks = Marks::Exact);
+
+// The mark nearest to a height, but the one below where that is over `highest_mm`.
+double at_mark(double mm, Marks marks, const std::optional<double>& highest_mm);
+// Searched heights as a builder marks them: to the nearest mark, but not over what the hands (with
+// what no hand can tell) and the cover allow. A masonry oven's floor is what is marked, any other's
+// base; the rest follows. Exact: as they are.
+Heights marked_heights(const config::Config& config, const Heights& searched, Marks marks);
+// Highest that a builder may mark the oven's base: the hands' ceiling with what no hand can tell,
+// the cover's with nothing. nullopt: nothing limits it.
+std::optional<double> highest_base_mm(const config::Config& config);
 
 // What a drag keeps from before: the survey with its findings, for the heights it was made for.
 void keep_survey(Evaluation& next, const Evaluation& before);

@@ -186,6 +186,78 @@ Plan plan_heights(const config::Config& config, const Scene& scene,
 
 bool riser_serves(const Plan& apart) { return apart.heights.riser_mm.value_or(0) >= 0; }
 
+double at_mark(double mm, Marks marks, const std::optional<double>& highest_mm) {
+  // Below what any input is known to, and above what adding binary fractions of an inch leaves.
+  constexpr double kSlack_mm = 0.01;
+  const double step_mm = mark_step_mm(marks);
+  if (step_mm <= 0) return mm;
+  const double nearest_mm = std::round(mm / step_mm) * step_mm;
+  if (!highest_mm || nearest_mm <= *highest_mm + kSlack_mm) return nearest_mm;
+  return std::floor((*highest_mm + kSlack_mm) / step_mm) * step_mm;
+}
+
+namespace {
+
+std::optional<double> highest_base_in(const config::Config& config, const Scene& scene) {
+  std::optional<double> highest_mm = scene.cover_ceiling_mm;
+  const std::vector<bool> at_oven = pull_the_oven(config, scene);
+  for (std::size_t i = 0; i < config.cooks.size(); ++i) {
+    if (!at_oven[i]) continue;
+    const double hands_mm = height::floor_ceiling_mm(scene.bodies[i].elbow.value_mm) -
+                            scene.floor_above_base_mm + height::kOverHands_mm;
+    highest_mm = std::min(highest_mm.value_or(hands_mm), hands_mm);
+  }
+  // Where nothing fits the cover's own finding says so; nothing is built below the ground.
+  if (highest_mm) highest_mm = std::max(0.0, *highest_mm);
+  return highest_mm;
+}
+
+Heights marked_in(const config::Config& config, const Scene& scene, config::Arrangement arrangement,
+                  const Heights& searched, Marks marks) {
+  if (marks == Marks::Exact) return searched;
+  Heights marked;
+  if (searched.counter_mm) marked.counter_mm = at_mark(*searched.counter_mm, marks, {});
+  if (searched.oven_base_mm) {
+    const double lift_mm = scene.floor_above_base_mm;
+    const auto highest_mm = highest_base_in(config, scene);
+    if (config::is_masonry(config.oven.kind)) {
+      // The floor is what a mason works to; the slab is under it by the oven's own build.
+      const auto top_mm = highest_mm ? std::optional(*highest_mm + lift_mm) : std::nullopt;
+      marked.oven_base_mm = at_mark(*searched.oven_base_mm + lift_mm, marks, top_mm) - lift_mm;
+    } else {
+      marked.oven_base_mm = at_mark(*searched.oven_base_mm, marks, highest_mm);
+    }
+    marked.oven_floor_mm = *marked.oven_base_mm + lift_mm;
+    // One level is one counter, and a riser lowers nothing.
+    const bool one = arrangement == config::Arrangement::OneLevel;
+    const bool riser = arrangement == config::Arrangement::Riser;
+    if (marked.counter_mm && (one || (riser && *marked.counter_mm > *marked.oven_base_mm))) {
+      marked.counter_mm = marked.oven_base_mm;
+    }
+  }
+  if (marked.counter_mm && marked.oven_base_mm) {
+    marked.riser_mm = *marked.oven_base_mm - *marked.counter_mm;
+  }
+  return marked;
+}
+
+}  // namespace
+
+Heights marked_heights(const config::Config& config, const Heights& searched, Marks marks) {
+  return marked_in(config, scene_of(config), config.station.arrangement, searched, marks);
+}
+
+std::optional<double> highest_base_mm(const config::Config& config) {
+  return highest_base_in(config, scene_of(config));
+}
+
+Plan marked_plan(const config::Config& config, const Scene& scene, config::Arrangement arrangement,
+                 const Plan& plan, Marks marks) {
+  if (marks == Marks::Exact) return plan;
+  const Heights heights = marked_in(config, scene, arrangement, plan.heights, marks);
+  return plan_of(household_of(config, scene), heights.oven_base_mm, heights.counter_mm);
+}
+
 namespace {
 
 // Heights around `at` where each member's cost stays within an allowance of what it is there.

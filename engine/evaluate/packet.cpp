@@ -168,7 +168,7 @@ std::unique_ptr<Inch> inch_of(const config::Config& config, const Evaluation& e,
   field->set(inch->config, who, mm);
   // A body that nobody has (an elbow above its shoulder) is no question.
   if (!config::validate(inch->config).empty()) return nullptr;
-  inch->after = evaluate_all(inch->config);
+  inch->after = evaluate_all(inch->config, e.marks);
   return inch;
 }
 
@@ -265,8 +265,8 @@ PacketRun::PacketRun(config::Config config, Evaluation evaluation, std::int64_t 
   state_->groups = state_->run->groups();
 }
 
-PacketRun::PacketRun(const config::Config& config, std::int64_t steps)
-    : PacketRun(config, evaluate_all(config), steps) {}
+PacketRun::PacketRun(const config::Config& config, Marks marks, std::int64_t steps)
+    : PacketRun(config, evaluate_all(config, marks), steps) {}
 
 PacketRun::~PacketRun() = default;
 
@@ -301,8 +301,8 @@ void add_packet(const config::Config& config, Evaluation& e, std::int64_t steps)
   e = run.take();
 }
 
-Evaluation evaluate_packet(const config::Config& config, std::int64_t steps) {
-  Evaluation e = evaluate_all(config);
+Evaluation evaluate_packet(const config::Config& config, Marks marks, std::int64_t steps) {
+  Evaluation e = evaluate_all(config, marks);
   add_packet(config, e, steps);
   return e;
 }

@@ -38,13 +38,15 @@ void add_packet(const config::Config& config, Evaluation& evaluation,
                 std::int64_t steps = kPacketSteps);
 
 // evaluate_all() and the packet's stage.
-Evaluation evaluate_packet(const config::Config& config, std::int64_t steps = kPacketSteps);
+Evaluation evaluate_packet(const config::Config& config, Marks marks = Marks::Exact,
+                           std::int64_t steps = kPacketSteps);
 
 // evaluate_packet() in as many goes as the caller likes, so that somebody may see how far it is and
 // stop it; how it is split changes nothing.
 class PacketRun {
  public:
-  explicit PacketRun(const config::Config& config, std::int64_t steps = kPacketSteps);
+  explicit PacketRun(const config::Config& config, Marks marks = Marks::Exact,
+                     std::int64_t steps = kPacketSteps);
   // Of an evaluation with a build.
   PacketRun(config::Config config, Evaluation evaluation, std::int64_t steps);
   ~PacketRun();

@@ -41,7 +41,7 @@ cook::Estimate& estimate_of(cook::Body& body, Measure measure) {
 
 void add_sensitivity(const config::Config& config, const Scene& scene, Evaluation& evaluation) {
   const config::Arrangement arrangement = config.station.arrangement;
-  const Heights& answer = evaluation.recommended.heights;
+  const Heights& answer = evaluation.recommended.searched;
   Scene varied = scene;
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     for (const Measure measure : {Measure::Eye, Measure::Elbow}) {

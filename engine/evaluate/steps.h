@@ -71,6 +71,10 @@ struct Plan {
 Plan plan_heights(const config::Config& config, const Scene& scene,
                   config::Arrangement arrangement);
 
+// The same plan at the heights that a builder marks, with what it costs there.
+Plan marked_plan(const config::Config& config, const Scene& scene, config::Arrangement arrangement,
+                 const Plan& plan, Marks marks);
+
 // Whether a riser can make these two heights: it cannot lower the oven below the counter it stands
 // on. Where it cannot, the cheapest plan with a riser is the one of a single level.
 bool riser_serves(const Plan& apart);

@@ -19,6 +19,7 @@ inline constexpr double kHandAboveElbow_mm = 150;
 // What no hand can tell at a ceiling: a floor this little over it still passes, so that a height
 // rounded for building (5 mm or 1/4 in) does not fail its own rule. Our judgement.
 inline constexpr double kHandTolerance_mm = 4;
+inline constexpr double kOverHands_mm = 3;  // a mark may be so much over: our judgement
 
 // Highest oven floor that this elbow allows, mm above the ground.
 constexpr double floor_ceiling_mm(double elbow_mm) {

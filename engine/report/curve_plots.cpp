@@ -75,7 +75,7 @@ Sheet curve_plot(const config::Config& config, const Curves& curves, const Sheet
   Drawing& d = sheet.drawing;
   PlotRows rows(d, view.units, curves.heights_mm.front(), curves.heights_mm.back(), shift_mm);
   rows.heading(words.heading);
-  const auto height_text = [&](double mm) { return build_height(mm + shift_mm, view.units, true); };
+  const auto height_text = [&](double mm) { return plain_length(mm + shift_mm, view.units, true); };
   if (curves.used_mm) rows.flag(*curves.used_mm, "in use: " + height_text(*curves.used_mm));
   const bool band = curves.good && curves.good->high_mm > curves.good->low_mm;
   std::string band_words;
@@ -83,7 +83,7 @@ Sheet curve_plot(const config::Config& config, const Curves& curves, const Sheet
     const height::Band shown{curves.good->low_mm + shift_mm, curves.good->high_mm + shift_mm};
     // As under the headline: the height that it is given for belongs to it, rounded as it is.
     const double used = curves.used_mm.value_or(0) + shift_mm;
-    const bool holds = height::outside_mm(used, shown) <= kOverHands_mm;
+    const bool holds = height::outside_mm(used, shown) <= height::kOverHands_mm;
     band_words =
         build_band(shown, holds ? used : shown.middle_mm(), view.units, true) + ": as good for all";
   }

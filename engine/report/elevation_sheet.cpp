@@ -128,10 +128,10 @@ void draw_levels(Drawing& d, std::vector<Level> levels, double x_mm, double line
   }
 }
 
-std::vector<Level> heights_of(const config::Config& config, const evaluate::Evaluation& e,
-                              const StationLayout& s, const SheetPen& pen, Units units) {
+std::vector<Level> heights_of(const evaluate::Evaluation& e, const StationLayout& s,
+                              const SheetPen& pen) {
   std::vector<Level> levels;
-  const evaluate::Heights shown = shown_heights(config, e, units);
+  const evaluate::Heights& shown = e.used;
   if (s.dough_counter && shown.counter_mm) {
     levels.push_back({s.dough_counter->top_mm, s.dough_counter->right_mm,
                       pen.length(*shown.counter_mm) + " dough counter", 0});
@@ -149,11 +149,10 @@ std::vector<Level> heights_of(const config::Config& config, const evaluate::Eval
           {s.floor_mm, s.oven_body->right_mm, pen.length(*shown.oven_floor_mm) + " oven floor", 0});
     }
     const double mouth = e.geometry.inner.height_mm;
-    const double lift = shown.oven_floor_mm.value_or(s.floor_mm) - s.floor_mm;  // by marking
     levels.push_back({s.floor_mm + mouth, e.geometry.inner.half_width_mm,
-                      pen.length(s.floor_mm + lift + mouth) + " mouth's top edge", 0});
+                      pen.length(s.floor_mm + mouth) + " mouth's top edge", 0});
     levels.push_back({s.oven_body->top_mm, s.oven_body->right_mm,
-                      pen.length(s.oven_body->top_mm + lift) + " oven's top", 0});
+                      pen.length(s.oven_body->top_mm) + " oven's top", 0});
   }
   if (s.cover) {
     levels.push_back({s.cover->underside_mm, s.cover->roof.right_mm,
@@ -214,7 +213,7 @@ Sheet elevation_sheet(const config::Config& config, const evaluate::Evaluation& 
     d.text(Role::Label, {left - 1.4 * line, eye.words_mm}, eye.text, Align::Right);
   }
 
-  draw_levels(d, heights_of(config, evaluation, s, pen, view.units), right, line);
+  draw_levels(d, heights_of(evaluation, s, pen), right, line);
 
   std::vector<double> across;
   for (const auto& part : {s.oven_stand, s.dough_counter}) {
@@ -258,7 +257,7 @@ Sheet elevation_sheet(const config::Config& config, const evaluate::Evaluation& 
   }
   pen.finish({inked.left_mm, inked.bottom_mm - 2 * line}, inked.right_mm - inked.left_mm);
   std::vector<std::string> entries;
-  for (const Level& level : heights_of(config, evaluation, s, pen, view.units)) {
+  for (const Level& level : heights_of(evaluation, s, pen)) {
     entries.push_back(level.text);
   }
   for (const Level& eye : eyes) entries.push_back(eye.text);

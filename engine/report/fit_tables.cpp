@@ -56,7 +56,7 @@ std::vector<Table> fit_tables(const Page& page) {
     Table table{page.cook_name(one.cook) + " sees of the pizza", columns, {}};
     std::size_t cell = 0;
     for (std::size_t i = 0; i < floors.size(); ++i) {
-      std::string name = build_height(floors[i], page.units, true);
+      std::string name = plain_length(floors[i], page.units, true);
       if (floors[i] == *used_mm) name += ", as it is";
       if (one.too_high[i]) name += "; too high for the hands";
       std::vector<std::string> row{std::move(name)};

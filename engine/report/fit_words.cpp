@@ -16,7 +16,7 @@ std::string names_of(const config::Config& config, const std::vector<std::size_t
 std::vector<std::string> fit_words(const config::Config& config, const evaluate::FitSpot& spot,
                                    double oven_floor_mm, double standoff_mm, Units units) {
   if (spot.cooks == 0) return {};
-  std::vector<std::string> lines{"Floor " + build_height(oven_floor_mm, units, true) + ", eye " +
+  std::vector<std::string> lines{"Floor " + plain_length(oven_floor_mm, units, true) + ", eye " +
                                  distance(standoff_mm, units) + " away"};
   const std::string& worst = config.cooks[spot.worst].name;
   if (spot.see_all.size() == spot.cooks) {

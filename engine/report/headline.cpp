@@ -36,7 +36,7 @@ std::string trouble(const config::Config& config, const Finding* f, Units units)
   // To what the cook's own line gives it to.
   const double off_mm = std::abs(*f->margin);
   const std::string text =
-      (down ? build_height(off_mm, units, true) : plain_length(off_mm, units, true)) +
+      (down ? build_length(off_mm, units, true) : plain_length(off_mm, units, true)) +
       (high ? " too high for " : " too low for ");
   if (!f->cook) return text + "the cover";
   return text + config.cooks[*f->cook].name + (f->rule == "height.hand_ceiling" ? "'s hands" : "");
@@ -72,7 +72,7 @@ std::string yours(double mine_mm, const std::optional<double>& best_mm, double l
                   Units units) {
   if (!best_mm || std::abs(mine_mm - *best_mm) < kNothing_mm) return {};
   return "yours: " + plain_length(mine_mm + lift_mm, units, true) + ", " +
-         build_height(std::abs(mine_mm - *best_mm), units, true) +
+         plain_length(std::abs(mine_mm - *best_mm), units, true) +
          (mine_mm > *best_mm ? " above" : " below");
 }
 
@@ -101,47 +101,6 @@ std::string band_text(const std::optional<height::Band>& band, double shown_mm, 
 
 }  // namespace
 
-std::optional<double> highest_base_mm(const config::Config& config, const evaluate::Evaluation& e) {
-  std::optional<double> highest_mm;
-  if (const auto who = lowest_hands(e)) {
-    highest_mm = e.cooks[*who].ceiling_floor_mm - config.oven.floor_above_base_mm + kOverHands_mm;
-  }
-  if (const auto& cover_mm = e.cover_ceiling_mm) {
-    highest_mm = std::min(highest_mm.value_or(*cover_mm), *cover_mm);
-  }
-  // Where nothing fits the cover's own finding says so; nothing is built below the ground.
-  if (highest_mm) highest_mm = std::max(0.0, *highest_mm);
-  return highest_mm;
-}
-
-evaluate::Heights marked_heights(const config::Config& config, const evaluate::Evaluation& e,
-                                 double step_mm) {
-  const evaluate::Heights& best = e.recommended.heights;
-  evaluate::Heights marked;
-  if (best.counter_mm) marked.counter_mm = marked_mm(*best.counter_mm, step_mm, {});
-  if (best.oven_base_mm) {
-    const auto highest_mm = highest_base_mm(config, e);
-    if (config::is_masonry(config.oven.kind)) {
-      // The floor is what a mason works to; the slab is under it by the oven's own build.
-      const double lift_mm = config.oven.floor_above_base_mm;
-      const auto top_mm = highest_mm ? std::optional(*highest_mm + lift_mm) : std::nullopt;
-      marked.oven_floor_mm = marked_mm(*best.oven_base_mm + lift_mm, step_mm, top_mm);
-      marked.oven_base_mm = *marked.oven_floor_mm - lift_mm;
-    } else {
-      marked.oven_base_mm = marked_mm(*best.oven_base_mm, step_mm, highest_mm);
-      marked.oven_floor_mm = *marked.oven_base_mm + config.oven.floor_above_base_mm;
-    }
-    // One level is one counter: both are marked alike, under the oven's ceiling.
-    if (config.station.arrangement == config::Arrangement::OneLevel && marked.counter_mm) {
-      marked.counter_mm = marked.oven_base_mm;
-    }
-  }
-  if (marked.counter_mm && marked.oven_base_mm) {
-    marked.riser_mm = *marked.oven_base_mm - *marked.counter_mm;
-  }
-  return marked;
-}
-
 Given given_heights(const config::Station& station) {
   const bool base = station.oven_base_height_mm.has_value();
   const bool counter = station.counter_height_mm.has_value();
@@ -165,21 +124,21 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
     h.verdict = Verdict::Unknown;
     return h;
   }
-  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
+  const evaluate::Heights& best = e.recommended.heights;
   const double lift_mm = masonry ? config.oven.floor_above_base_mm : 0;
-  const auto& best_mm = e.recommended.heights.oven_base_mm;
+  const auto& best_mm = best.oven_base_mm;
   const double mine_mm = *e.used.oven_base_mm;
   const bool given = given_heights(config.station).oven_base;
   if (given) h.yours = yours(mine_mm, best_mm, lift_mm, units);
   const bool own = !h.yours.empty();
   double slab_mm = mine_mm;
-  if (!marked.oven_base_mm || (given && !own)) {
+  if (!best.oven_base_mm || (given && !own)) {
     h.value = plain_length(slab_mm + lift_mm, units, true);
-    h.note = marked.oven_base_mm ? "yours, as recommended" : "yours";
+    h.note = best.oven_base_mm ? "yours, as recommended" : "yours";
     h.why = "height.given";
   } else {
-    slab_mm = *marked.oven_base_mm;
-    h.value = build_height(masonry ? *marked.oven_floor_mm : slab_mm, units, true);
+    slab_mm = *best.oven_base_mm;
+    h.value = plain_length(slab_mm + lift_mm, units, true);
     h.note = "recommended";
     h.why = e.recommended.binding.empty() ? "height.compromise" : e.recommended.binding;
   }
@@ -207,7 +166,7 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
              (own ? "; " : " on your cabinet; ") + h.note;
   }
   // A band belongs to the recommendation; beside another height it would be about nothing shown.
-  const double best_shown_mm = (marked.oven_base_mm ? *marked.oven_base_mm : slab_mm) + lift_mm;
+  const double best_shown_mm = (best.oven_base_mm ? *best.oven_base_mm : slab_mm) + lift_mm;
   h.band = band_text(e.recommended.oven_band, best_shown_mm, lift_mm, units, kAsGood);
   return h;
 }
@@ -226,26 +185,26 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
     h.verdict = Verdict::Unknown;
     return h;
   }
-  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
+  const evaluate::Heights& best = e.recommended.heights;
   double shown_mm = *e.used.counter_mm;
   const bool given = given_heights(config.station).counter;
   if (given) {
-    h.yours = yours(shown_mm, e.recommended.heights.counter_mm, 0, units);
+    h.yours = yours(shown_mm, best.counter_mm, 0, units);
     h.why = "height.given";
   }
   const bool own = !h.yours.empty();
-  if (!marked.counter_mm || (given && !own)) {
+  if (!best.counter_mm || (given && !own)) {
     h.value = plain_length(shown_mm, units, true);
-    h.note = marked.counter_mm ? "yours, as recommended" : "yours";
+    h.note = best.counter_mm ? "yours, as recommended" : "yours";
   } else {
-    shown_mm = *marked.counter_mm;
-    h.value = build_height(shown_mm, units, true);
+    shown_mm = *best.counter_mm;
+    h.value = plain_length(shown_mm, units, true);
     h.note = "recommended";
     if (config.station.arrangement == config::Arrangement::OneLevel) h.note += ", one for both";
   }
   const std::string wrong = trouble(config, worst, units);
   if (!wrong.empty()) h.note += (own ? "; yours " : "; ") + wrong;
-  h.band = band_text(e.recommended.dough_band, marked.counter_mm.value_or(shown_mm), 0, units,
+  h.band = band_text(e.recommended.dough_band, best.counter_mm.value_or(shown_mm), 0, units,
                      everyone_kneads_well(e) ? kAsGood : "suits your cooks as well");
   return h;
 }

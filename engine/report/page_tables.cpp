@@ -208,14 +208,14 @@ std::vector<Table> arrangement_tables(const Page& page) {
   for (const evaluate::ArrangementResult& a : page.evaluation.arrangements) {
     const auto& oven_mm = masonry ? a.heights.oven_floor_mm : a.heights.oven_base_mm;
     const auto height = [&page](const std::optional<double>& mm) {
-      return mm ? build_height(*mm, page.units, true) : std::string(kNone);
+      return mm ? plain_length(*mm, page.units, true) : std::string(kNone);
     };
     std::string way(arrangement_words(a.arrangement));
     if (a.arrangement == page.config.station.arrangement) way += " (chosen)";
     table.rows.push_back(
         {std::move(way), height(oven_mm), height(a.heights.counter_mm), height(a.heights.riser_mm),
          oven_mm ? (a.unseen_line > 0 ? percent(a.unseen_line) : "nothing") : kNone,
-         a.dough_off_mm > 0 ? build_height(a.dough_off_mm, page.units, true) : "nothing",
+         a.dough_off_mm > 0 ? build_length(a.dough_off_mm, page.units, true) : "nothing",
          a.worst_cook ? page.cook_name(*a.worst_cook) : kNone});
   }
   return {table};

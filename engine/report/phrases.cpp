@@ -22,8 +22,9 @@ std::string without_unit(std::string text) {
 
 }  // namespace
 
-std::string build_height(double mm, Units units, bool pretty) {
-  const double at_mm = marked_mm(mm, build_step_mm(units), {});
+std::string build_length(double mm, Units units, bool pretty) {
+  const double step_mm = evaluate::mark_step_mm(marks_of(units));
+  const double at_mm = std::round(mm / step_mm) * step_mm;
   return units == Units::Inch ? inches_text(at_mm, 4, style_of(pretty)) : mm_text(at_mm);
 }
 
@@ -35,20 +36,14 @@ std::string shop_length(double mm, Units units, bool pretty) {
   return units == Units::Inch ? inches_text(mm, 32, style_of(pretty)) : trimmed(mm, 1) + " mm";
 }
 
-double marked_mm(double mm, double step_mm, std::optional<double> highest_mm) {
-  const double nearest_mm = std::round(mm / step_mm) * step_mm;
-  if (!highest_mm || nearest_mm <= *highest_mm + kSlack_mm) return nearest_mm;
-  return std::floor((*highest_mm + kSlack_mm) / step_mm) * step_mm;
-}
-
 std::string build_band(const height::Band& band, double within_mm, Units units, bool pretty) {
-  const double step_mm = build_step_mm(units);
+  const double step_mm = evaluate::mark_step_mm(marks_of(units));
   const double low_mm =
       std::min(within_mm, std::ceil((band.low_mm - kSlack_mm) / step_mm) * step_mm);
   const double high_mm =
       std::max(within_mm, std::floor((band.high_mm + kSlack_mm) / step_mm) * step_mm);
-  const std::string high = build_height(high_mm, units, pretty);
-  const std::string low = build_height(low_mm, units, pretty);
+  const std::string high = plain_length(high_mm, units, pretty);
+  const std::string low = plain_length(low_mm, units, pretty);
   return low == high ? high : without_unit(low) + " to " + high;
 }
 

@@ -17,16 +17,12 @@ constexpr Fractions style_of(bool pretty) {
   return pretty ? Fractions::Typographic : Fractions::Ascii;
 }
 
-// What a builder can keep: 5 mm or 1/4 in.
-constexpr double build_step_mm(Units units) { return units == Units::Inch ? 25.4 / 4 : 5; }
+// "1 1/2 in" (nearest 1/4 in), "40 mm" (nearest 5 mm): how far off something is, to what a builder
+// can keep. Not for a height: that is said as it is built, by plain_length().
+std::string build_length(double mm, Units units, bool pretty);
 
 // A length to cut to: "412.5 mm", "16 1/4 in", to 0.1 mm or 1/32 in.
 std::string shop_length(double mm, Units units, bool pretty);
-
-// The build step nearest to mm, but the one below where the nearest is over `highest_mm`. Give the
-// hard ceiling with what may be built over it (kOverHands for hands, nothing for a cover).
-inline constexpr double kOverHands_mm = 3;  // our judgement: no hand can tell
-double marked_mm(double mm, double step_mm, std::optional<double> highest_mm);
 
 // "35 to 39 1/2 in": ends rounded into the band at the build step, but never past `within`, so that
 // a band always holds the height beside it. Only one height: that height.

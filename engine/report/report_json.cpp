@@ -82,20 +82,23 @@ void put_used(JsonWriter& out, const config::Config& config, const Evaluation& e
   out.end_object();
 }
 
-// Marks at one step. The floor of a tabletop oven is rounded by itself: it is read off, not built.
-evaluate::Heights build_marks(const config::Config& config, const Evaluation& e, double step_mm) {
-  evaluate::Heights marks = marked_heights(config, e, step_mm);
-  const auto to_step = [step_mm](std::optional<double>& mm, std::optional<double> highest_mm) {
-    if (mm) mm = marked_mm(*mm, step_mm, highest_mm);
-  };
-  const auto base_top_mm = highest_base_mm(config, e);
+// The searched heights at one kind of marks. The floor of a tabletop oven is rounded by itself: it
+// is read off, not built.
+evaluate::Heights build_marks(const config::Config& config, const Evaluation& e,
+                              evaluate::Marks marks) {
+  evaluate::Heights marked = marked_heights(config, e.recommended.searched, marks);
+  const auto base_top_mm = evaluate::highest_base_mm(config);
   const auto floor_top_mm =
       base_top_mm ? std::optional(*base_top_mm + config.oven.floor_above_base_mm) : std::nullopt;
-  to_step(marks.oven_floor_mm, floor_top_mm);
-  to_step(marks.oven_base_mm, base_top_mm);
-  if (marks.counter_mm && marks.oven_base_mm)
-    marks.riser_mm = *marks.oven_base_mm - *marks.counter_mm;
-  return marks;
+  const auto to_mark = [marks](std::optional<double>& mm, std::optional<double> highest_mm) {
+    if (mm) mm = evaluate::at_mark(*mm, marks, highest_mm);
+  };
+  to_mark(marked.oven_floor_mm, floor_top_mm);
+  to_mark(marked.oven_base_mm, base_top_mm);
+  if (marked.counter_mm && marked.oven_base_mm) {
+    marked.riser_mm = *marked.oven_base_mm - *marked.counter_mm;
+  }
+  return marked;
 }
 
 void put_build(JsonWriter& out, const config::Config& config, const Evaluation& e) {
@@ -103,9 +106,9 @@ void put_build(JsonWriter& out, const config::Config& config, const Evaluation& 
   out.begin_object();
   out.key("mm");
   out.begin_object();
-  put_heights(out, build_marks(config, e, build_step_mm(Units::Millimetre)));
+  put_heights(out, build_marks(config, e, evaluate::Marks::FiveMillimetres));
   out.end_object();
-  const evaluate::Heights inch = build_marks(config, e, build_step_mm(Units::Inch));
+  const evaluate::Heights inch = build_marks(config, e, evaluate::Marks::QuarterInch);
   struct Mark {
     std::string_view name;
     std::optional<double> at_mm;
@@ -120,7 +123,7 @@ void put_build(JsonWriter& out, const config::Config& config, const Evaluation& 
     const auto inches = mark.at_mm ? std::optional(*mark.at_mm / 25.4) : std::nullopt;
     put_number(out, std::string(mark.name) + "_in", inches, 2);
     put_text_or_null(out, std::string(mark.name) + "_text",
-                     mark.at_mm ? build_height(*mark.at_mm, Units::Inch, false) : "");
+                     mark.at_mm ? plain_length(*mark.at_mm, Units::Inch, false) : "");
   }
   out.end_object();
   out.end_object();

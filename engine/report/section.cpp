@@ -386,25 +386,24 @@ struct Level {
 
 std::vector<Level> levels_of(const Scene& s, Units units) {
   std::vector<Level> levels;
-  const evaluate::Heights shown = shown_heights(s.config, s.evaluation, units);
-  const auto add = [&](double height_mm, double shown_mm, double from_x_mm, const char* name) {
-    levels.push_back({height_mm, from_x_mm, plain_length(shown_mm, units, true), name, 0});
+  const auto add = [&](double height_mm, double from_x_mm, const char* name) {
+    levels.push_back({height_mm, from_x_mm, plain_length(height_mm, units, true), name, 0});
   };
   const bool same =
       s.oven_base_mm && s.counter_mm && std::abs(*s.oven_base_mm - *s.counter_mm) <= kSame_mm;
   if (s.counter_mm && !same) {
     // Where it stands beside the oven's own stand it is drawn through that.
-    add(*s.counter_mm, *shown.counter_mm, s.prep_back_mm,
+    add(*s.counter_mm, s.prep_back_mm,
         s.oven_base_mm && !one_cabinet(s) ? "dough, beside" : "dough counter");
   }
   if (s.oven_base_mm && *s.oven_base_mm > 0) {
-    add(*s.oven_base_mm, *shown.oven_base_mm, s.back_mm,
+    add(*s.oven_base_mm, s.back_mm,
         same                                     ? "counter"
         : config::is_masonry(s.config.oven.kind) ? "slab"
                                                  : "oven counter");
   }
   if (s.oven_base_mm) {
-    add(s.cut.floor_mm, *shown.oven_floor_mm, s.config.oven.depth_mm, "oven floor");
+    add(s.cut.floor_mm, s.config.oven.depth_mm, "oven floor");
   }
   // Lowest first; there are three at most.
   for (std::size_t n = levels.size(); n > 1; --n) {
@@ -459,26 +458,6 @@ void draw_levels(Drawing& d, const Scene& s, const SectionView& view, const Sect
 }
 
 }  // namespace
-
-evaluate::Heights shown_heights(const config::Config& config, const evaluate::Evaluation& e,
-                                Units units) {
-  const Given given = given_heights(config.station);
-  const evaluate::Heights marked = marked_heights(config, e, build_step_mm(units));
-  evaluate::Heights shown = e.used;
-  if (!given.counter && shown.counter_mm) {
-    if (marked.counter_mm) shown.counter_mm = marked.counter_mm;
-  }
-  if (!given.oven_base && shown.oven_base_mm) {
-    if (marked.oven_base_mm) {
-      shown.oven_base_mm = marked.oven_base_mm;
-      shown.oven_floor_mm = *marked.oven_base_mm + config.oven.floor_above_base_mm;
-    }
-  }
-  if (shown.oven_base_mm && shown.counter_mm) {
-    shown.riser_mm = *shown.oven_base_mm - *shown.counter_mm;
-  }
-  return shown;
-}
 
 SectionFrame section_frame(const config::Config& config, const evaluate::Evaluation& evaluation,
                            std::size_t person) {

@@ -23,11 +23,6 @@ struct SectionView {
   bool keyed = false;         // a sheet whose key says what the marks are
 };
 
-// The heights as the headlines show them: given ones as they are, recommended ones as a builder
-// marks them. Absent where there are none.
-evaluate::Heights shown_heights(const config::Config& config,
-                                const evaluate::Evaluation& evaluation, Units units);
-
 // Room that the drawing takes. Heights and their names are written from label_x_mm on, outside the
 // box.
 struct SectionFrame {

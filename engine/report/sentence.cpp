@@ -76,7 +76,7 @@ Words number(const Context& s, const std::optional<double>& given, Part part) {
     case rules::Unit::None:
       return {};
     case rules::Unit::Length:
-      if (part == Part::Margin && margin_to_build(s)) return build_height(value, s.units, true);
+      if (part == Part::Margin && margin_to_build(s)) return build_length(value, s.units, true);
       return s.length(value);
     case rules::Unit::Distance:
       return distance(value, s.units, part == Part::Limit ? Round::Nearest : Round::Up);
@@ -153,15 +153,15 @@ Words band(const Context& s) {
   // The end that the counter is past is told as far from the counter as the margin says: whoever
   // adds the two up must find them right.
   const auto& counter_mm = s.evaluation.used.counter_mm;
+  double holds_mm = heights.middle_mm();
   if (counter_mm && margin_to_build(s) && s.finding.verdict != Verdict::Ok && s.finding.margin) {
-    const double step_mm = build_step_mm(s.units);
-    const double shown_mm = marked_mm(*counter_mm, step_mm, {});
-    const double off_mm = marked_mm(std::abs(*s.finding.margin), step_mm, {});
+    const double step_mm = evaluate::mark_step_mm(marks_of(s.units));
+    const double off_mm = std::round(std::abs(*s.finding.margin) / step_mm) * step_mm;
     const bool high = too(s) == "too high";
-    if (high && *counter_mm > heights.high_mm) heights.high_mm = shown_mm - off_mm;
-    if (!high && *counter_mm < heights.low_mm) heights.low_mm = shown_mm + off_mm;
+    if (high && *counter_mm > heights.high_mm) holds_mm = heights.high_mm = *counter_mm - off_mm;
+    if (!high && *counter_mm < heights.low_mm) holds_mm = heights.low_mm = *counter_mm + off_mm;
   }
-  return build_band(heights, heights.middle_mm(), s.units, true);
+  return build_band(heights, holds_mm, s.units, true);
 }
 
 bool trial_explained(const Context& s) {
@@ -219,14 +219,9 @@ Words where(const Context& s) {
   return std::string(slab ? "oven's slab" : s.finding.where);
 }
 
-// As on the first screen: a recommended height as it is marked, a given one as it was given.
 Words counter(const Context& s) {
-  if (!s.evaluation.used.counter_mm) return {};
-  if (given_heights(s.config.station).counter) {
-    return s.length(*s.evaluation.used.counter_mm);
-  }
-  const auto marked = marked_heights(s.config, s.evaluation, build_step_mm(s.units));
-  return build_height(marked.counter_mm.value_or(*s.evaluation.used.counter_mm), s.units, true);
+  const auto& counter_mm = s.evaluation.used.counter_mm;
+  return counter_mm ? Words(s.length(*counter_mm)) : Words{};
 }
 
 Words seconds(const Context& s) {
@@ -277,7 +272,7 @@ Words blank(const Context& s, std::string_view name) {
     return distance(*s.finding.limit - 1, s.units, Round::Up);
   }
   if (name == "spare") {
-    const bool some = s.finding.margin && *s.finding.margin >= kOverHands_mm;
+    const bool some = s.finding.margin && *s.finding.margin >= height::kOverHands_mm;
     return some ? number(s, s.finding.margin, Part::Margin) : Words{};
   }
   if (name == "seconds") return seconds(s);
@@ -303,7 +298,7 @@ Words blank(const Context& s, std::string_view name) {
   if (name == "counter") return counter(s);
   if (name == "band") return band(s);
   if (name == "table") {
-    return cook && cook->table_mm ? Words(build_height(*cook->table_mm, s.units, true)) : Words{};
+    return cook && cook->table_mm ? Words(plain_length(*cook->table_mm, s.units, true)) : Words{};
   }
   if (name == "too") return too(s);
   if (name == "farther") return direction(s, "farther", "nearer");
@@ -318,12 +313,7 @@ Words blank(const Context& s, std::string_view name) {
   if (name == "block") {
     const auto& existing = s.evaluation.existing;
     if (!existing || existing->block_mm < kNoBlock_mm) return {};
-    // Block and cabinet together are the oven counter as it is shown, rounded for building.
-    const bool given = given_heights(s.config.station).oven_base;
-    const auto marked = marked_heights(s.config, s.evaluation, build_step_mm(s.units));
-    const double base_mm = given || !marked.oven_base_mm ? existing->height_mm + existing->block_mm
-                                                         : *marked.oven_base_mm;
-    return s.length(base_mm - existing->height_mm);
+    return s.length(existing->block_mm);
   }
   return {};
 }

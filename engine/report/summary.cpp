@@ -87,7 +87,7 @@ std::string cook_line(const config::Config& config, const evaluate::Evaluation& 
   }
   if (cook.young_child) {
     if (cook.table_mm) {
-      std::string table = "own table " + build_height(*cook.table_mm, units, true) + " high";
+      std::string table = "own table " + plain_length(*cook.table_mm, units, true) + " high";
       if (e.used.oven_base_mm) {
         table += units == Units::Inch ? ", 3 ft from the oven" : ", 0.9 m from the oven";
       }
@@ -100,7 +100,7 @@ std::string cook_line(const config::Config& config, const evaluate::Evaluation& 
     if (off_mm != 0) {
       // In a chair it is where the knees fit that counts, and there is nothing between.
       add(cook.body.seated ? Verdict::Fail : cook.prep_verdict,
-          "dough " + build_height(std::abs(off_mm), units, true) +
+          "dough " + build_length(std::abs(off_mm), units, true) +
               (off_mm > 0 ? " too high" : " too low"));
     } else if (!cook.at_oven) {
       add(Verdict::Ok, "the dough counter suits");

@@ -17,10 +17,12 @@ enum class Units : std::uint8_t { Inch, Millimetre };
 // The same choice where single numbers are read and written.
 constexpr Unit unit_of(Units units) { return units == Units::Inch ? Unit::Inch : Unit::Mm; }
 
-// "42 1/2 in" (nearest 1/4 in) or "1080 mm" (nearest 5 mm): what a builder marks. Typographic
-// fractions when pretty.
-std::string build_height(double mm, Units units, bool pretty);
-// "41 3/8 in" (nearest 1/16) or "1051 mm": what is measured or read off.
+// To what someone with these units marks a height: 1/4 in or 5 mm.
+constexpr evaluate::Marks marks_of(Units units) {
+  return units == Units::Inch ? evaluate::Marks::QuarterInch : evaluate::Marks::FiveMillimetres;
+}
+
+// "41 3/8 in" (nearest 1/16) or "1051 mm"; typographic fractions when pretty.
 std::string plain_length(double mm, Units units, bool pretty);
 
 struct Headline {

@@ -120,7 +120,7 @@ TEST_CASE("every preset's packet keeps the laws", "[packet][law]") {
   for (const char* name : test::kPresets) {
     INFO(name);
     const config::Config config = test::preset(name);
-    const Evaluation e = evaluate_packet(config, kFewSteps);
+    const Evaluation e = evaluate_packet(config, Marks::Exact, kFewSteps);
     if (!e.build->frame.made()) {
       CHECK(e.packet == nullptr);
       CHECK(verdict(e, "cuts.none") == Verdict::Unknown);
@@ -141,7 +141,7 @@ TEST_CASE("any station's packet keeps the laws, and its report holds no number t
     const config::Config config = test::random_config(random);
     if (!check(config).empty()) continue;
     INFO("case " << i);
-    const Evaluation e = evaluate_packet(config, kFewSteps);
+    const Evaluation e = evaluate_packet(config, Marks::Exact, kFewSteps);
     const std::string report = report::report_json(config, e);
     const auto json = nlohmann::json::parse(report, nullptr, false);
     REQUIRE_FALSE(json.is_discarded());
@@ -201,7 +201,7 @@ TEST_CASE("a likely station in the shop: laws, prices, days", "[packet][law]") {
     }
     REQUIRE(check(c).empty());
     INFO("case " << i);
-    const Evaluation e = evaluate_packet(c, kFewSteps);
+    const Evaluation e = evaluate_packet(c, Marks::Exact, kFewSteps);
     if (!e.packet) continue;
     check_laws(c, e);
     ++made;
@@ -213,8 +213,8 @@ TEST_CASE("a packet made in many goes is the packet made in one", "[packet][law]
   for (const char* name : {"demo", "stations/four_cooks", "stations/garden_shelter"}) {
     INFO(name);
     const config::Config config = test::preset(name);
-    const Evaluation whole = evaluate_packet(config, kFewSteps);
-    PacketRun run(config, kFewSteps);
+    const Evaluation whole = evaluate_packet(config, Marks::Exact, kFewSteps);
+    PacketRun run(config, Marks::Exact, kFewSteps);
     int goes = 0;
     std::size_t done = 0;
     while (run.advance(100)) {
@@ -242,7 +242,7 @@ TEST_CASE("a packet that was stopped keeps the laws, and its bounds stay below i
       const Evaluation e = run.take();
       if (!e.packet) continue;
       check_laws(config, e);
-      const Evaluation whole = evaluate_packet(config, kFewSteps);
+      const Evaluation whole = evaluate_packet(config, Marks::Exact, kFewSteps);
       CHECK(e.packet->costing.inches.size() == whole.packet->costing.inches.size());
       for (std::size_t i = 0; i < e.packet->cutting.groups.size(); ++i) {
         const CutGroup &one = e.packet->cutting.groups[i], &best = whole.packet->cutting.groups[i];
@@ -287,7 +287,7 @@ TEST_CASE("two sheet sizes at once are bought where that is cheaper than either 
     config.stock.push_back(row);
   };
   const auto of_sheets = [](const config::Config& c) {
-    const Evaluation e = evaluate_packet(c, kFewSteps);
+    const Evaluation e = evaluate_packet(c, Marks::Exact, kFewSteps);
     for (const CutGroup& group : e.packet->cutting.groups) {
       if (group.sheets && group.material == frame::Material::Sheet) {
         CHECK(test::broken_by(group, c.shop.kerf_mm, c.shop.sheet_trim_mm) == "");
@@ -430,15 +430,15 @@ TEST_CASE("an order's outside sizes are the sheets below, fit and metal, and not
 TEST_CASE("a hem is folded where the sheets pass it, and a fabricator's own K and radius are taken",
           "[packet][metal]") {
   config::Config c = demo();
-  const Evaluation sawn = evaluate_packet(c, kFewSteps);
+  const Evaluation sawn = evaluate_packet(c, Marks::Exact, kFewSteps);
   REQUIRE_FALSE(sawn.packet->metal.orders.empty());
   CHECK(verdict(sawn, "metal.hem") == Verdict::Warn);
   c.build.hem = config::Hem::Closed;
   c.build.metal_mm = 1.6;
   c.build.fit_mm = 1.7;  // 1.6 of hem and 0.2 of paint are 1.8
-  CHECK(verdict(evaluate_packet(c, kFewSteps), "metal.hem") == Verdict::Fail);
+  CHECK(verdict(evaluate_packet(c, Marks::Exact, kFewSteps), "metal.hem") == Verdict::Fail);
   c.build.fit_mm = 1.8;
-  const Evaluation closed = evaluate_packet(c, kFewSteps);
+  const Evaluation closed = evaluate_packet(c, Marks::Exact, kFewSteps);
   CHECK(verdict(closed, "metal.hem") == Verdict::Ok);
   const MetalOrder &before = sawn.packet->metal.orders[0], &hemmed = closed.packet->metal.orders[0];
   REQUIRE(before.top.flanges[0].down_mm > 0);
@@ -454,7 +454,7 @@ TEST_CASE("a hem is folded where the sheets pass it, and a fabricator's own K an
   CHECK(hems >= 1);
   CHECK(added_mm > 0);
   c.build.hem = config::Hem::None;
-  const MetalOrder plain = evaluate_packet(c, kFewSteps).packet->metal.orders[0];
+  const MetalOrder plain = evaluate_packet(c, Marks::Exact, kFewSteps).packet->metal.orders[0];
   int deep = 0;
   for (const auto side : {sheet::Side::Front, sheet::Side::Back}) {
     if (plain.top.flanges[sheet::index_of(side)].down_mm > 0) ++deep;
@@ -463,7 +463,7 @@ TEST_CASE("a hem is folded where the sheets pass it, and a fabricator's own K an
 
   c.build.bend_radius_mm = 3;
   c.build.bend_k = 0.4;
-  const MetalOrder own = evaluate_packet(c, kFewSteps).packet->metal.orders[0];
+  const MetalOrder own = evaluate_packet(c, Marks::Exact, kFewSteps).packet->metal.orders[0];
   CHECK(own.top.metal.inside_radius_mm == 3);
   CHECK(own.top.metal.k == 0.4);
   CHECK_THAT(own.blank.bends[0].deduct_mm, WithinAbs(sheet::deduction_mm({1.6, 3, 0.4}, 90), 1e-9));

@@ -28,7 +28,7 @@ TEST_CASE("a place of the fit map says who sees how much", "[report][fit_map]") 
   spot.too_high = {0, 1, 2};
   spot.too_hot = {0};
   CHECK(fit_words(config, spot, 1079, 712, Units::Millimetre) ==
-        Lines{"Floor 1080 mm, eye 710 mm away", "Ben sees 76 % of the pizza", "Cleo sees all of it",
+        Lines{"Floor 1079 mm, eye 710 mm away", "Ben sees 76 % of the pizza", "Cleo sees all of it",
               "Too high for the hands of Ana, Ben and Cleo", "Too hot to linger: Ana"});
 }
 

@@ -20,6 +20,7 @@ inline config::Config hand_built_config() {
   return config;
 }
 
+// Heights as marked in millimetres.
 inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) {
   using cook::Basis;
   evaluate::Evaluation e;
@@ -67,7 +68,7 @@ inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) 
   ben.zones = {300, 470};
   e.cooks.push_back(ben);
 
-  e.recommended.heights = {910, 1075, 1225, 165};
+  e.recommended.heights = e.recommended.searched = {910, 1075, 1225, 165};
   e.recommended.oven_band = height::Band{1052, 1076};
   e.recommended.dough_band = height::Band{880, 930};
   e.recommended.prep_depth_mm = 470;
@@ -98,6 +99,15 @@ inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) 
       {"height.hand_ceiling", Verdict::Ok, 0, 1225, 1226.2, 1.2, {}},
       {"height.dough_band", Verdict::Ok, 0, 216.2, 270, 46.2, {}},
   };
+  return e;
+}
+
+// The same with its heights as marked in inches.
+inline evaluate::Evaluation hand_built_in_inches(const config::Config& config) {
+  evaluate::Evaluation e = hand_built_evaluation(config);
+  e.marks = evaluate::Marks::QuarterInch;
+  e.recommended.heights = {35.75 * 25.4, 42.25 * 25.4, 42.25 * 25.4 + 150, 6.5 * 25.4};
+  e.used = e.recommended.heights;
   return e;
 }
 

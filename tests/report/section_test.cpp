@@ -195,7 +195,7 @@ TEST_CASE("recommended heights read in the drawing as they do in the headlines",
     for (const Units units : {Units::Inch, Units::Millimetre}) {
       INFO(name);
       const Summary s = summary(config, e, units);
-      const evaluate::Heights shown = shown_heights(config, e, units);
+      const evaluate::Heights& shown = e.used;
       const bool floor = s.headlines[0].label == "Oven floor";
       const std::optional<double> oven = floor ? shown.oven_floor_mm : shown.oven_base_mm;
       // A given height is told beside the recommended one.

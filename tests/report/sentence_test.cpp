@@ -21,7 +21,10 @@ namespace {
 
 std::string said(const Finding& finding, Units units) {
   const config::Config config = test::hand_built_config();
-  return report::sentence(finding, config, test::hand_built_evaluation(config), units);
+  return report::sentence(finding, config,
+                          units == report::Units::Inch ? test::hand_built_in_inches(config)
+                                                       : test::hand_built_evaluation(config),
+                          units);
 }
 
 // Something that a rule did not foresee: the words for a verdict without a sentence.
@@ -118,7 +121,7 @@ TEST_CASE("a dough counter, how far off it is and what is right add up, in what 
         cook.stature_mm = stature_mm;
         config.cooks.push_back(cook);
       }
-      const auto e = evaluate::evaluate_fit(config);
+      const auto e = evaluate::evaluate_fit(config, report::marks_of(units));
       for (const Finding& finding : e.findings) {
         if (finding.rule != "height.dough_band" || finding.verdict == Verdict::Ok) continue;
         const std::string text = report::sentence(finding, config, e, units);

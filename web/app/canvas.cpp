@@ -357,6 +357,7 @@ void Canvas::apply() {
         break;
       case Ask::Units:
         view_.units = intent.value > 0 ? report::Units::Millimetre : report::Units::Inch;
+        session_.mark_for(view_.units);
         view_changed_ = true;
         wake();
         break;

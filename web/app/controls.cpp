@@ -48,7 +48,7 @@ ValueSpec height_spec(const Station& s, const View& view, bool dough) {
                : own  ? "Your oven"
                       : "Oven counter";
   spec.hint = "flag: recommended, green: as good";
-  const evaluate::Heights shown = report::shown_heights(s.config, e, view.units);
+  const evaluate::Heights& shown = e.used;
   const std::optional<double>& used = dough ? shown.counter_mm : shown.oven_base_mm;
   const evaluate::Heights& recommended = e.recommended.heights;
   spec.mark_mm = dough ? recommended.counter_mm : recommended.oven_base_mm;

@@ -73,6 +73,7 @@ EMSCRIPTEN_KEEPALIVE const char* hs_start(const char* link, int units) {
   App& a = app();
   if (!a.later_here) a.session.wait_for_survey();
   a.view.units = units == 1 ? hs::report::Units::Millimetre : hs::report::Units::Inch;
+  a.session.mark_for(a.view.units);
   const std::vector<Problem> problems =
       link != nullptr ? a.session.open_link(link) : a.session.open_link(hs::preset_link("demo"));
   if (problems.empty()) {
@@ -184,6 +185,8 @@ EMSCRIPTEN_KEEPALIVE int hs_can_redo() { return app().session.can_redo() ? 1 : 0
 
 EMSCRIPTEN_KEEPALIVE void hs_set_units(int units) {
   app().view.units = units == 1 ? hs::report::Units::Millimetre : hs::report::Units::Inch;
+  app().session.mark_for(app().view.units);
+  tell_changes();
   wake();
 }
 EMSCRIPTEN_KEEPALIVE void hs_set_theme(int theme) {

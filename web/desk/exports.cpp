@@ -211,8 +211,8 @@ EMSCRIPTEN_KEEPALIVE const char* dk_compare_json(const char* lines) {
     if (space == std::string_view::npos) continue;
     const hs::Result<hs::config::Config> config = hs::share::from_link(line.substr(0, space));
     if (!config) continue;
-    all.push_back(
-        {std::string(line.substr(space + 1)), *config, hs::evaluate::evaluate_all(*config)});
+    all.push_back({std::string(line.substr(space + 1)), *config,
+                   hs::evaluate::evaluate_all(*config, hs::report::marks_of(app().view.units))});
   }
   std::vector<hs::report::Compared> compared;
   for (const One& one : all) compared.push_back({one.name, &one.config, &one.evaluation});
@@ -221,7 +221,8 @@ EMSCRIPTEN_KEEPALIVE const char* dk_compare_json(const char* lines) {
 // The packet in goes, so that a page shows how far it is and may stop it: begin, advance until
 // nothing is "more", then the files.
 EMSCRIPTEN_KEEPALIVE void dk_packet_begin() {
-  packet_run() = std::make_unique<hs::evaluate::PacketRun>(app().session.config());
+  packet_run() = std::make_unique<hs::evaluate::PacketRun>(app().session.config(),
+                                                           hs::report::marks_of(app().view.units));
 }
 // About so many steps of a search: {"more", "done", "all", "inches"}.
 EMSCRIPTEN_KEEPALIVE const char* dk_packet_advance(int steps) {
@@ -243,12 +244,15 @@ EMSCRIPTEN_KEEPALIVE const char* dk_packet_advance(int steps) {
 }
 // The same bytes as the command's, where nothing was stopped: [{"name", "size"}].
 EMSCRIPTEN_KEEPALIVE const char* dk_packet_json(const char* address, int letter) {
-  const App& a = app();
-  hs::report::PacketChoice choice{paper_of(letter), a.view.units, {}};
-  if (const auto good = hs::report::packet_address(address)) choice.address = *good;
   if (!packet_run()) dk_packet_begin();
   const hs::config::Config config = packet_run()->config();
-  packet() = hs::report::packet_files(config, packet_run()->take(), choice);
+  const hs::evaluate::Evaluation whole = packet_run()->take();
+  // The units of its heights' marks: whoever waits may have changed theirs.
+  const bool metric = whole.marks == hs::evaluate::Marks::FiveMillimetres;
+  hs::report::PacketChoice choice{
+      paper_of(letter), metric ? hs::report::Units::Millimetre : hs::report::Units::Inch, {}};
+  if (const auto good = hs::report::packet_address(address)) choice.address = *good;
+  packet() = hs::report::packet_files(config, whole, choice);
   packet_run().reset();
   hs::JsonWriter out;
   out.begin_list();

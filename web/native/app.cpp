@@ -55,6 +55,7 @@ void print(const std::string& line) {
 }  // namespace
 
 std::vector<Problem> open_station(Session& session, const Options& options) {
+  session.mark_for(options.units);
   std::vector<Problem> problems = !options.file.empty()   ? open_file(session, options.file)
                                   : !options.link.empty() ? session.open_link(link_in(options.link))
                                                           : session.open_link(preset_link("demo"));

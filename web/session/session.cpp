@@ -75,13 +75,13 @@ Session::Session() {
 
 void Session::evaluate_now(bool full) {
   if (full) {
-    evaluate::Evaluation next = evaluate::evaluate_station(config_);
+    evaluate::Evaluation next = evaluate::evaluate_station(config_, marks_);
     // Asked here too: the calls themselves must not be made before their code is there.
     if (survey_here_ && !config_.survey.points.empty()) evaluate::add_survey(config_, next);
     if (builds_) evaluate::add_build(config_, next, evaluation_.build);
     evaluation_ = std::move(next);
   } else {
-    evaluate::Evaluation next = evaluate::evaluate_fit(config_);
+    evaluate::Evaluation next = evaluate::evaluate_fit(config_, marks_);
     next.sensitivity = std::move(evaluation_.sensitivity);
     next.weight_moves = std::move(evaluation_.weight_moves);
     next.fits_adults_share = evaluation_.fits_adults_share;
@@ -96,6 +96,13 @@ void Session::evaluate_now(bool full) {
     evaluation_ = std::move(next);
   }
   ++revision_;
+}
+
+void Session::mark_for(report::Units units) {
+  const evaluate::Marks marks = report::marks_of(units);
+  if (marks == marks_) return;
+  marks_ = marks;
+  evaluate_now(!dragging_);
 }
 
 void Session::bring_build() {

@@ -36,6 +36,9 @@ class Session {
   // and the one that stands gets it at once.
   void bring_build();
 
+  // To whose marks heights are recommended. No intent: the Config does not change.
+  void mark_for(report::Units units);
+
   // Intents. Each is one undo step, except that all changes of one drag are one step. A refused
   // change leaves everything as it was.
   std::vector<Problem> set_field(std::string_view path, std::string_view text, report::Units bare);
@@ -93,6 +96,7 @@ class Session {
   void evaluate_now(bool full);
 
   config::Config config_;
+  evaluate::Marks marks_ = report::marks_of(report::Units::Inch);
   evaluate::Evaluation evaluation_;
   std::vector<config::Config> history_;
   std::size_t undo_at_ = 0;
