@@ -12,7 +12,7 @@ namespace hs::report {
 namespace {
 
 constexpr double kNothing_mm = 2.5;  // half of what a builder can keep
-constexpr std::string_view kAsGood = "as good for all";
+constexpr std::string_view kAsGood = "as good: ";
 
 // The worst among the findings of these rules; null: all are fine.
 const Finding* worst_of(const evaluate::Evaluation& e, std::span<const std::string_view> rules) {
@@ -28,7 +28,7 @@ const Finding* worst_of(const evaluate::Evaluation& e, std::span<const std::stri
   return worst;
 }
 
-// What a height's mark stands for: "2 in too low for Ana"; empty where all is fine.
+// How far off a height is for one cook: "2 in too low for Ana"; empty where all is fine.
 std::string trouble(const config::Config& config, const Finding* f, Units units) {
   if (f == nullptr || !f->measured || !f->limit || !f->margin) return {};
   const bool down = f->rule == "height.dough_band";  // counts from the elbow down
@@ -42,20 +42,44 @@ std::string trouble(const config::Config& config, const Finding* f, Units units)
   return text + config.cooks[*f->cook].name + (f->rule == "height.hand_ceiling" ? "'s hands" : "");
 }
 
-// The oven cook whose hands set the ceiling.
-std::optional<std::size_t> lowest_hands(const evaluate::Evaluation& e) {
-  std::optional<std::size_t> lowest;
-  for (std::size_t i = 0; i < e.cooks.size(); ++i) {
-    if (!e.cooks[i].at_oven) continue;
-    if (!lowest || e.cooks[i].ceiling_floor_mm < e.cooks[*lowest].ceiling_floor_mm) lowest = i;
+// A counter between two people is too low for the one and too high for the other: both are told.
+std::string dough_trouble(const config::Config& config, const evaluate::Evaluation& e,
+                          const Finding* worst, Units units) {
+  std::string text = trouble(config, worst, units);
+  if (text.empty() || worst->rule != "height.dough_band") return text;
+  const auto low = [](const Finding& f) { return *f.measured > *f.limit; };
+  const Finding* other = nullptr;
+  for (const Finding& f : e.findings) {
+    if (f.rule != worst->rule || f.verdict == Verdict::Ok || !f.measured || !f.limit) continue;
+    if (low(f) == low(*worst)) continue;
+    if (other == nullptr || f.margin.value_or(0) < other->margin.value_or(0)) other = &f;
   }
-  return lowest;
+  const std::string more = trouble(config, other, units);
+  return more.empty() ? text : text + ", " + more;
+}
+
+// The oven cook who sees too little from where they watch to bake by, and what helps.
+struct Blind {
+  Verdict verdict = Verdict::Ok;  // stepping back is only to be minded
+  std::string words;
+};
+Blind who_sees_too_little(const config::Config& config, const evaluate::Evaluation& e,
+                          Units units) {
+  const Finding* worst = nullptr;
+  for (const Finding& f : e.findings) {
+    if (f.rule != "sight.pizza_share" || f.verdict != Verdict::Fail || !f.cook) continue;
+    if (worst == nullptr || f.measured.value_or(0) < worst->measured.value_or(0)) worst = &f;
+  }
+  if (worst == nullptr) return {};
+  const auto from = all_seen_from(config.view, e.cooks[*worst->cook], units);
+  return {from ? Verdict::Warn : Verdict::Fail,
+          config.cooks[*worst->cook].name + (from ? " sees it from " + *from : " sees too little")};
 }
 
 std::string why_this_high(const config::Config& config, const evaluate::Evaluation& e) {
   const std::string_view binding = e.recommended.binding;
   if (binding == "height.hand_ceiling") {
-    const auto who = lowest_hands(e);
+    const auto who = lowest_hands(config, e);
     if (who && config.cooks.size() > 1) {
       return "as high as " + config.cooks[*who].name + "'s hands allow";
     }
@@ -96,10 +120,27 @@ std::string band_text(const std::optional<height::Band>& band, double shown_mm, 
   const std::string text = build_band(lifted, shown_mm, units, true);
   // One height alone is no band.
   if (text.find(" to ") == std::string::npos) return "no room to spare either way";
-  return "or " + text + ": " + std::string(does);
+  return std::string(does) + text;
 }
 
 }  // namespace
+
+std::optional<std::size_t> lowest_hands(const config::Config& config,
+                                        const evaluate::Evaluation& e) {
+  std::optional<std::size_t> lowest;
+  bool grown = false;
+  for (std::size_t i = 0; i < e.cooks.size(); ++i) {
+    const evaluate::CookResult& cook = e.cooks[i];
+    if (!cook.at_oven || !config::works_at_oven(config.cooks[i])) continue;
+    const bool first_grown = !cook.young_child && !grown;
+    if (cook.young_child && grown) continue;
+    grown = grown || !cook.young_child;
+    if (!lowest || first_grown || cook.ceiling_floor_mm < e.cooks[*lowest].ceiling_floor_mm) {
+      lowest = i;
+    }
+  }
+  return lowest;
+}
 
 Given given_heights(const config::Station& station) {
   const bool base = station.oven_base_height_mm.has_value();
@@ -151,8 +192,12 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
     if (outside && badness(h.verdict) < badness(Verdict::Warn)) h.verdict = Verdict::Warn;
   }
   const std::string wrong = trouble(config, worst, units);
+  const Blind blind = who_sees_too_little(config, e, units);
+  if (badness(blind.verdict) > badness(h.verdict)) h.verdict = blind.verdict;
   if (!wrong.empty()) {
     h.note += (own ? "; yours " : "; ") + wrong;
+  } else if (!blind.words.empty()) {
+    h.note += "; " + blind.words;
   } else if (own || !given) {
     h.note += ": " + why_this_high(config, e);
   }
@@ -202,10 +247,10 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
     h.note = "recommended";
     if (config.station.arrangement == config::Arrangement::OneLevel) h.note += ", one for both";
   }
-  const std::string wrong = trouble(config, worst, units);
+  const std::string wrong = dough_trouble(config, e, worst, units);
   if (!wrong.empty()) h.note += (own ? "; yours " : "; ") + wrong;
   h.band = band_text(e.recommended.dough_band, best.counter_mm.value_or(shown_mm), 0, units,
-                     everyone_kneads_well(e) ? kAsGood : "suits your cooks as well");
+                     everyone_kneads_well(e) ? kAsGood : "no worse: ");
   return h;
 }
 

@@ -13,6 +13,10 @@ namespace hs::report {
 
 inline constexpr std::string_view kNoHeight = "\u2014";  // in place of a height
 
+// The oven cook whose hands set the ceiling: a young child's only where nobody else is there.
+std::optional<std::size_t> lowest_hands(const config::Config& config,
+                                        const evaluate::Evaluation& evaluation);
+
 // Which heights in use were given and are not the recommended ones. On one level a given height is
 // both.
 struct Given {

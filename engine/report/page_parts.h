@@ -64,6 +64,11 @@ std::string moves(const Page& page, double mm);
 // "Ana's elbow moves the oven most, by ⅝ in: measure it."; empty where nothing is estimated.
 std::string sharpest_measurement(const Page& page);
 
+// The recommended height of this headline with the numbers that make it; empty where there is none.
+std::string height_reason(const Page& page, std::string_view headline);
+// One item for each headline with a height: how it comes about.
+std::vector<Item> height_items(const Page& page);
+
 // The object of whys for these rule and caution ids.
 void put_whys(JsonWriter& out, const Page& page, const std::vector<std::string_view>& ids);
 

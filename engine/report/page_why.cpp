@@ -2,6 +2,7 @@
 
 #include "engine/config/fields.h"
 #include "engine/report/field_text.h"
+#include "engine/report/headline.h"
 #include "engine/report/json_values.h"
 #include "engine/report/page_parts.h"
 #include "engine/report/phrases.h"
@@ -19,6 +20,16 @@ void put_input(JsonWriter& out, std::string_view label, std::string_view value,
   put_text(out, "value", value);
   if (!field.empty()) put_text(out, "field", field);
   out.end_object();
+}
+
+// The height that this rule is given as the reason of.
+void put_answers(JsonWriter& out, const Page& page, const rules::Rule& rule) {
+  for (const Headline& h : {oven_headline(page.config, page.evaluation, page.units),
+                            dough_headline(page.config, page.evaluation, page.units)}) {
+    if (h.why != rule.id) continue;
+    const std::string reason = height_reason(page, h.id);
+    if (!reason.empty()) put_input(out, h.label + ", recommended", reason, {});
+  }
 }
 
 std::string in_unit(const Page& page, rules::Unit unit, double value) {
@@ -95,11 +106,26 @@ bool concerns(const Page& page, const rules::Rule& rule, std::size_t cook) {
   return !about_cooks;
 }
 
+// What is used where this height is not given; nullopt: it is given, or it is another field.
+std::optional<double> recommended_for(const Page& page, const config::Field& field) {
+  const config::Station& station = page.config.station;
+  const evaluate::Heights& used = page.evaluation.used;
+  if (field.path == "station.counter_height_mm" && !station.counter_height_mm) {
+    return used.counter_mm;
+  }
+  if (field.path == "station.oven_base_height_mm" && !station.oven_base_height_mm) {
+    return used.oven_base_mm;
+  }
+  return {};
+}
+
 void put_fields(JsonWriter& out, const Page& page, const rules::Rule& rule) {
   for (const config::Field& field : config::fields()) {
     if (!rules::reads(rule, config::help_of(field).rules)) continue;
     if (field.group == config::Group::Station) {
-      put_input(out, field.label, field_text(field, page.config, 0, page.units), field.path);
+      std::string value = field_text(field, page.config, 0, page.units);
+      if (const auto mm = recommended_for(page, field)) value += ", " + page.length(*mm);
+      put_input(out, field.label, value, field.path);
       continue;
     }
     if (field.group != config::Group::Cook) continue;  // readings have their own table
@@ -127,6 +153,7 @@ void put_rule_why(JsonWriter& out, const Page& page, const rules::Rule& rule) {
   put_text(out, "words", rules::words_of(rule).words);
   out.key("inputs");
   out.begin_list();
+  put_answers(out, page, rule);
   put_results(out, page, rule);
   put_fields(out, page, rule);
   out.end_list();

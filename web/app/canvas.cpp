@@ -305,8 +305,8 @@ void Canvas::draw_picture(Ui& ui, const Station& station) {
   const bool lamp = view_.picture == Picture::Lamp;
   const Rect corner{scene.right() - kTarget, scene.y, kTarget, kTarget};
   if (tool(ui, corner, "action:lamp",
-           lamp ? "Back to the side section" : "Show the lamp at the oven",
-           lamp ? Tool::Section : Tool::Lamp, true)) {
+           lamp ? "Back to the side section" : "Show the lamp at the oven", Tool::Word, true,
+           lamp ? "Side" : "Light")) {
     intents_.push_back(
         {Ask::Picture, {}, static_cast<double>(lamp ? Picture::Section : Picture::Lamp)});
   }

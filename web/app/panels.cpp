@@ -88,7 +88,14 @@ void draw_headlines(Ui& ui, const Layout& layout, const Station& station, Intent
       const int most = std::max(1, static_cast<int>((r.bottom() - y) / line));
       const bool one = most == 1 || ui.width(h.note, small) <= room;
       const Rect box{x, y, room, (one ? 1 : 2) * line};
-      ui.paragraph(box, h.note, small, kSmallest, std::min(most, 2), Tone::InkSoft);
+      // What is wrong for whom before that it is recommended, where both have no room.
+      constexpr std::string_view kWord = "recommended; ";
+      std::string_view note = h.note;
+      const float lines = static_cast<float>(std::min(most, 2)) - 0.2F;
+      if (note.starts_with(kWord) && ui.width(note, kSmallest) > lines * room) {
+        note.remove_prefix(kWord.size());
+      }
+      ui.paragraph(box, note, small, kSmallest, std::min(most, 2), Tone::InkSoft);
     }
   }
 }
@@ -99,19 +106,19 @@ void draw_tools(Ui& ui, const Layout& layout, const Station& station, const View
   struct Next {
     Picture picture;
     const char* label;
-    Tool icon;
+    const char* word;
   };
-  constexpr Next kNext[] = {{Picture::FitMap, "Show the fit map", Tool::FitMap},
-                            {Picture::Scene, "Show the station in three dimensions", Tool::Scene},
-                            {Picture::Section, "Show the side section", Tool::Section},
-                            {Picture::FitMap, "Show the fit map", Tool::FitMap}};
+  constexpr Next kNext[] = {{Picture::FitMap, "Show the fit map", "Map"},
+                            {Picture::Scene, "Show the station in three dimensions", "3-D"},
+                            {Picture::Section, "Show the side section", "Side"},
+                            {Picture::FitMap, "Show the fit map", "Map"}};
   const Next& next = kNext[static_cast<std::size_t>(view.picture)];
-  if (tool(ui, layout.tools[0], "action:picture", next.label, next.icon, true)) {
+  if (tool(ui, layout.tools[0], "action:picture", next.label, Tool::Word, true, next.word)) {
     intents.push_back({Ask::Picture, {}, static_cast<double>(next.picture)});
   }
   const bool inches = view.units == report::Units::Inch;
   if (tool(ui, layout.tools[1], "action:units",
-           inches ? "Change to millimetres" : "Change to inches", Tool::Units, true,
+           inches ? "Change to millimetres" : "Change to inches", Tool::Word, true,
            inches ? "in" : "mm")) {
     intents.push_back({Ask::Units, {}, inches ? 1.0 : 0.0});
   }

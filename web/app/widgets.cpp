@@ -315,8 +315,9 @@ bool tool(Ui& ui, const Rect& rect, std::string_view id, std::string_view label,
   const float y = box.middle_y();
   const ImU32 colour = ui.colour(ink);
   switch (icon) {
-    case Tool::Units:
-      ui.text(x, y, text, 17, ink, true, Side::Centre);
+    case Tool::Word:
+      ui.text(x, y, text, ui.fitted(text, 17, kTextSmall, box.w - 4, true), ink, true,
+              Side::Centre);
       break;
     case Tool::Undo:
     case Tool::Redo: {
@@ -335,51 +336,9 @@ bool tool(Ui& ui, const Rect& rect, std::string_view id, std::string_view label,
                                  ImVec2(tip.x + turn * 7.0F, tip.y + 2.0F), colour);
       break;
     }
-    case Tool::FitMap:
-      // A shaded field with its point.
-      for (int i = 0; i < 9; ++i) {
-        const float cx = x - 10.5F + 7.2F * static_cast<float>(i % 3);
-        const float cy = y - 10.5F + 7.2F * static_cast<float>(i / 3);
-        if (i == 4) {
-          ui.draw->AddCircleFilled(ImVec2(cx + 3.3F, cy + 3.3F), 4.2F, colour, 16);
-        } else {
-          ui.draw->AddRect(ImVec2(cx, cy), ImVec2(cx + 6.6F, cy + 6.6F), colour, 1, 0, 1.5F);
-        }
-      }
-      break;
     case Tool::Closer:
     case Tool::Farther:
       draw_step_sign(ui, box, icon == Tool::Closer, ink);
-      break;
-    case Tool::Scene: {
-      // A vault on a slab that runs back.
-      const std::array slab{ImVec2(x - 12, y + 11), ImVec2(x + 5, y + 11), ImVec2(x + 12, y + 4),
-                            ImVec2(x + 12, y - 1),  ImVec2(x + 5, y + 6),  ImVec2(x - 12, y + 6)};
-      ui.draw->AddPolyline(slab.data(), static_cast<int>(slab.size()), colour, ImDrawFlags_Closed,
-                           2);
-      ui.draw->PathArcTo(ImVec2(x - 3, y + 4), 8, -3.1416F, 0, 16);
-      ui.draw->PathStroke(colour, 0, 2);
-      ui.draw->PathArcTo(ImVec2(x - 3, y + 4), 3.2F, -3.1416F, 0, 10);
-      ui.draw->PathStroke(colour, 0, 2);
-      ui.line(x - 1, y - 4, x + 5, y - 8, ink, 2);
-      break;
-    }
-    case Tool::Lamp:
-      // A shade on a bent neck, and its light.
-      ui.line(x - 10, y + 12, x - 10, y - 3, ink, 2.5F);
-      ui.line(x - 10, y - 3, x - 1, y - 10, ink, 2.5F);
-      ui.draw->AddTriangleFilled(ImVec2(x - 1, y - 12), ImVec2(x - 3, y - 3), ImVec2(x + 8, y - 7),
-                                 colour);
-      ui.line(x + 3, y, x + 5, y + 11, ink, 2);
-      ui.line(x + 8, y - 3, x + 13, y + 5, ink, 2);
-      break;
-    case Tool::Section:
-      // A head, a ray, a mouth.
-      ui.draw->AddCircleFilled(ImVec2(x - 8, y - 6), 4.2F, colour, 16);
-      ui.line(x - 8, y - 2, x - 8, y + 11, ink, 4);
-      ui.line(x - 6, y - 6, x + 11, y + 3, ink, 2);
-      ui.line(x + 3, y - 10, x + 3, y - 4, ink, 2.5F);
-      ui.line(x + 2, y + 4, x + 12, y + 4, ink, 2.5F);
       break;
   }
   return touch.pressed && enabled;

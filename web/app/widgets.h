@@ -65,7 +65,7 @@ bool switch_chip(Ui& ui, const Rect& rect, std::string_view id, std::string_view
 bool chip(Ui& ui, const Rect& rect, std::string_view id, std::string_view label,
           std::string_view text, bool eye = false, bool filled = false);
 
-enum class Tool : std::uint8_t { Section, FitMap, Scene, Lamp, Units, Undo, Redo, Closer, Farther };
+enum class Tool : std::uint8_t { Word, Undo, Redo, Closer, Farther };
 bool tool(Ui& ui, const Rect& rect, std::string_view id, std::string_view label, Tool icon,
           bool enabled, std::string_view text = {});
 
