@@ -72,8 +72,9 @@ Blind who_sees_too_little(const config::Config& config, const evaluate::Evaluati
   }
   if (worst == nullptr) return {};
   const auto from = all_seen_from(config.view, e.cooks[*worst->cook], units);
-  return {from ? Verdict::Warn : Verdict::Fail,
-          config.cooks[*worst->cook].name + (from ? " sees it from " + *from : " sees too little")};
+  return {
+      from ? Verdict::Warn : Verdict::Fail,
+      config.cooks[*worst->cook].name + (from ? " sees it all from " + *from : " sees too little")};
 }
 
 std::string why_this_high(const config::Config& config, const evaluate::Evaluation& e) {

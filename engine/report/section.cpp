@@ -245,7 +245,7 @@ void draw_free_room(Drawing& d, const Scene& s, const SectionView& view, const B
     const bool flue_behind = !s.cut.flue.empty() && s.cut.flue[0].x_mm > depth / 2;
     const double y = std::min(body_top + 0.6 * view.text_mm, box.top_mm - 0.5 * view.text_mm);
     const double x = std::min((flue_behind ? 0.3 : 0.65) * depth, depth - 2.5 * view.text_mm);
-    d.text(Role::Label, {x, y}, "free room?", Align::Centre);
+    d.text(Role::Label, {x, y}, "clearance?", Align::Centre);
   }
   if (!behind) {
     const double x = std::min(depth + 0.6 * view.text_mm, box.right_mm - 0.3 * view.text_mm);

@@ -327,7 +327,7 @@ TEST_CASE("a clearance that nobody has given is a question in the drawing", "[re
     const Drawing d = section(config, evaluate::evaluate(config), {});
     const std::vector<std::string> all = labels(d);
     return std::count(all.begin(), all.end(), "?") +
-           std::count(all.begin(), all.end(), "free room?");
+           std::count(all.begin(), all.end(), "clearance?");
   };
   CHECK(questions() == 2);
   config.oven.listed_clearance.above_mm = 300;

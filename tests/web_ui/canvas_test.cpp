@@ -424,7 +424,7 @@ TEST_CASE("items as JSON name their id, place and value", "[ui][items]") {
   Screen screen;
   const std::string json = screen.canvas().items().json();
   CHECK(json.front() == '[');
-  CHECK(json.find("{\"id\":\"field:view.standoff_mm\",\"label\":\"Eye to mouth\",\"rect\":[") !=
+  CHECK(json.find("{\"id\":\"field:view.standoff_mm\",\"label\":\"Eye to oven\",\"rect\":[") !=
         std::string::npos);
   CHECK(json.find("\"value\":700}") != std::string::npos);
   CHECK(json.find("\"value\":\"tabletop_gas_large\"}") != std::string::npos);

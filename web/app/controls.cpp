@@ -95,7 +95,7 @@ void draw_sight(Ui& ui, const Rect& row, const Station& s, const View& view, Hol
   }
   ValueSpec spec;
   spec.path = "view.standoff_mm";
-  spec.label = "Eye to mouth";
+  spec.label = "Eye to oven";
   spec.hint = "flag: sees it all from here on";
   spec.value_mm = s.config.view.standoff_mm;
   spec.low_mm = 300;
@@ -118,7 +118,7 @@ void draw_prep(Ui& ui, const Rect& row, const Station& s, const View& view, Hold
                Intents& intents) {
   ValueSpec spec;
   spec.path = "station.prep_depth_mm";
-  spec.label = "Prep depth";
+  spec.label = "Counter depth";
   spec.value_mm = s.config.station.prep_depth_mm;
   spec.low_mm = 300;
   spec.high_mm = 1000;

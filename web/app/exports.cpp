@@ -231,14 +231,13 @@ EMSCRIPTEN_KEEPALIVE const char* hs_config_json() {
   return answer(hs::config::config_json(app().session.config()));
 }
 EMSCRIPTEN_KEEPALIVE const char* hs_report_json() {
-  return answer(hs::report::report_json(app().session.config(), app().session.evaluation()));
+  const hs::web::Session& session = app().session;
+  return answer(hs::report::report_json(session.config(), session.told_evaluation()));
 }
-// The same with what a shop needs, as the command line tells it. Comes with the later part.
+// The same with what is built and what a shop needs. Comes with the later part.
 EMSCRIPTEN_KEEPALIVE const char* hs_whole_report_json() {
   const hs::config::Config& config = app().session.config();
-  hs::evaluate::Evaluation whole = app().session.evaluation();
-  if (whole.build) hs::evaluate::add_packet(config, whole);
-  return answer(hs::report::report_json(config, whole));
+  return answer(hs::report::report_json(config, hs::evaluate::evaluate_packet(config)));
 }
 EMSCRIPTEN_KEEPALIVE const char* hs_items_json() {
   return answer(app().canvas ? app().canvas->items().json() : std::string("[]"));

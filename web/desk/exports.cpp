@@ -23,6 +23,7 @@
 #include "engine/report/html_report.h"
 #include "engine/report/packet.h"
 #include "engine/report/page_json.h"
+#include "engine/report/report_json.h"
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet_json.h"
 #include "engine/report/tilt_json.h"
@@ -127,6 +128,11 @@ EMSCRIPTEN_KEEPALIVE const char* dk_merged(const char* ours, const char* theirs,
                      : hs::web::problems_json(next.error()));
 }
 
+// What this page shows, as numbers: with the heights as marked here.
+EMSCRIPTEN_KEEPALIVE const char* dk_report_json() {
+  const App& a = app();
+  return answer(hs::report::report_json(a.session.config(), a.session.evaluation()));
+}
 EMSCRIPTEN_KEEPALIVE const char* dk_page_json() {
   const App& a = app();
   return answer(hs::report::page_json(a.session.config(), a.session.evaluation(), a.view.units));

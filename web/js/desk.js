@@ -37,6 +37,8 @@ export function makeDesk(engine) {
     compare: (lines) => json('compare_json', lines),
     merged: (ours, theirs, said) => json('merged', ours, theirs, said),
     page: () => json('page_json'),
+    // Numbers as this page shows them, heights as marked here; the engine's own are as searched.
+    report: () => json('report_json'),
     fields: () => json('fields_json'),
     // Whole documents; `style` is markup for their head.
     reportHtml: (style) => text('report_html', style),

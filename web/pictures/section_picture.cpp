@@ -113,7 +113,7 @@ void SectionPicture::draw(const Ui& ui, const Rect& backdrop, const Rect& rect,
     const bool shared = rect.y < backdrop.y + kTarget;  // the row of the lamp's button
     const float taken = kTarget + kUnit + (any_given(config.station) ? kGiveBack + kUnit : 0);
     const float right = backdrop.right() - kPad - 2 - (shared ? taken : 0);
-    ui.text(right, backdrop.y + kPad + text_ / 2 + 2, config.title, text_ - 1, Tone::InkSoft, false,
+    ui.text(right, backdrop.y + kPad + text_ / 2 + 2, config.title, text_, Tone::Ink, true,
             Side::Right, 0.42F * backdrop.w);
   }
 }

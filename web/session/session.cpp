@@ -98,6 +98,12 @@ void Session::evaluate_now(bool full) {
   ++revision_;
 }
 
+evaluate::Evaluation Session::told_evaluation() const {
+  evaluate::Evaluation told = evaluate::evaluate_station(config_);
+  if (survey_here_ && !config_.survey.points.empty()) evaluate::add_survey(config_, told);
+  return told;
+}
+
 void Session::mark_for(report::Units units) {
   const evaluate::Marks marks = report::marks_of(units);
   if (marks == marks_) return;

@@ -29,6 +29,8 @@ class Session {
 
   const config::Config& config() const { return config_; }
   const evaluate::Evaluation& evaluation() const { return evaluation_; }
+  // As the command line tells it: heights as searched, whatever this person's marks.
+  evaluate::Evaluation told_evaluation() const;
   std::uint32_t revision() const { return revision_; }  // grows with every change
   bool dragging() const { return dragging_; }
 
