@@ -32,29 +32,6 @@ void put_answers(JsonWriter& out, const Page& page, const rules::Rule& rule) {
   }
 }
 
-std::string in_unit(const Page& page, rules::Unit unit, double value) {
-  switch (unit) {
-    case rules::Unit::None:
-      return {};
-    case rules::Unit::Length:
-    case rules::Unit::Distance:
-      return page.length(value);
-    case rules::Unit::Angle:
-      return degrees(value);
-    case rules::Unit::Share:
-      return percent(value);
-    case rules::Unit::HeatFlux:
-      return heat_flux(value);
-    case rules::Unit::Lux:
-      return lux(value);
-    case rules::Unit::Factor:
-      return times(value);
-    case rules::Unit::Mass:
-      return mass(value, page.units);
-  }
-  return {};
-}
-
 // What was measured and held against what, for each finding of the rule.
 void put_results(JsonWriter& out, const Page& page, const rules::Rule& rule) {
   if (rule.unit == rules::Unit::None) return;
@@ -67,13 +44,13 @@ void put_results(JsonWriter& out, const Page& page, const rules::Rule& rule) {
       whose = capitalised(std::string(finding.where)) + ": ";
     if (finding.measured && !rules::words_of(rule).measures.empty()) {
       put_input(out, whose + std::string(rules::words_of(rule).measures),
-                in_unit(page, rule.unit, *finding.measured), {});
+                in_unit(rule.unit, *finding.measured, page.units), {});
     }
     // A share's limit is said in full by its words.
     if (finding.limit && !rules::words_of(rule).against.empty() &&
         rule.unit != rules::Unit::Share) {
       put_input(out, whose + "limit, " + std::string(rules::words_of(rule).against),
-                in_unit(page, rule.unit, *finding.limit), {});
+                in_unit(rule.unit, *finding.limit, page.units), {});
     }
   }
 }

@@ -47,6 +47,29 @@ std::string build_band(const height::Band& band, double within_mm, Units units, 
   return low == high ? high : without_unit(low) + " to " + high;
 }
 
+std::string in_unit(rules::Unit unit, double value, Units units) {
+  switch (unit) {
+    case rules::Unit::None:
+      return {};
+    case rules::Unit::Length:
+    case rules::Unit::Distance:
+      return plain_length(value, units, true);
+    case rules::Unit::Angle:
+      return degrees(value);
+    case rules::Unit::Share:
+      return percent(value);
+    case rules::Unit::HeatFlux:
+      return heat_flux(value);
+    case rules::Unit::Lux:
+      return lux(value);
+    case rules::Unit::Factor:
+      return times(value);
+    case rules::Unit::Mass:
+      return mass(value, units);
+  }
+  return {};
+}
+
 std::string distance(double mm, Units units, Round round) {
   const double step_mm = distance_step_mm(units);
   const double steps =

@@ -10,6 +10,7 @@
 #include "engine/base/number_text.h"
 #include "engine/height/height.h"
 #include "engine/report/summary.h"
+#include "engine/rules/rules.h"
 
 namespace hs::report {
 
@@ -27,6 +28,9 @@ std::string shop_length(double mm, Units units, bool pretty);
 // "35 to 39 1/2 in": ends rounded into the band at the build step, but never past `within`, so that
 // a band always holds the height beside it. Only one height: that height.
 std::string build_band(const height::Band& band, double within_mm, Units units, bool pretty);
+
+// A finding's number in its rule's unit, as it is read off; empty for a rule without one.
+std::string in_unit(rules::Unit unit, double value, Units units);
 
 // A place to stand: whole inches or 10 mm, nearest or never nearer than it is.
 enum class Round : std::uint8_t { Nearest, Up };

@@ -75,25 +75,12 @@ Words number(const Context& s, const std::optional<double>& given, Part part) {
   switch (s.rule.unit) {
     case rules::Unit::None:
       return {};
-    case rules::Unit::Length:
-      if (part == Part::Margin && margin_to_build(s)) return build_length(value, s.units, true);
-      return s.length(value);
     case rules::Unit::Distance:
       return distance(value, s.units, part == Part::Limit ? Round::Nearest : Round::Up);
-    case rules::Unit::Angle:
-      return degrees(value);
-    case rules::Unit::Share:
-      return percent(value);
-    case rules::Unit::HeatFlux:
-      return heat_flux(value);
-    case rules::Unit::Lux:
-      return lux(value);
-    case rules::Unit::Factor:
-      return times(value);
-    case rules::Unit::Mass:
-      return mass(value, s.units);
+    default:
+      if (part == Part::Margin && margin_to_build(s)) return build_length(value, s.units, true);
+      return in_unit(s.rule.unit, value, s.units);
   }
-  return {};
 }
 
 std::string_view all_of(config::Target target, bool named) {

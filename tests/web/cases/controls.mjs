@@ -179,6 +179,7 @@ test('who looks is one choice: taken on the canvas or in the form, both show it'
     const [x, y] = middle(await item(page, 'action:person'));
     await page.mouse.click(x, y);
     await page.waitForFunction(() => document.getElementById('looking').value === '1');
+    await settle(page);  // the canvas draws after the document has heard
     const shown = (await item(page, 'action:person')).label;
     await page.locator('#looking').selectOption('0');
     await settle(page);
