@@ -192,7 +192,7 @@ export function makeDocument(program, host) {
   workOffline(shelfPlace, { tell, leave: keep.flush });
 
   const start = makeStart(engine, { open: (body) => openOther(body) });
-  const tilt = makeTilt(engine, { names: cooks, put: actions.set });
+  const tilt = makeTilt(engine, { names: cooks, put: actions.set, reveal: (path) => openField(path) });
   const drawings = makeDrawings(engine);
 
   const openRule = (rule) => {

@@ -30,27 +30,30 @@ async function mayListen() {
   }
 }
 
-const without = 'This device gives no tilt here: use a tape, or a digital level laid on the same line and its number.';
+const without = 'This device gives no tilt here. What a tape or a level says is typed instead:';
 
 const kinds = {
   sight: {
     title: 'Line of sight into the oven',
     how: 'Stand where you watch, oven cold. Hold the phone\u2019s long edge to the corner of your eye and look along it at the far edge of the oven\u2019s floor. Keep still until it says done. The second time the phone\u2019s other end goes forward: that cancels the phone\u2019s own error.',
     steps: ['Measure', 'Measure turned round'], second: false, who: 'Who is looking?',
+    instead: { path: () => 'trial.cold_farthest_seen_mm', text: 'Type the farthest mark seen on a tape' },
   },
   fall: {
-    title: 'Fall of the ground',
+    title: 'Slope of the ground (its fall)',
     how: 'A straight board on the paving, along the way water should run. The phone flat on its back on the board, its top end away from the house. The second time on the same place, turned end for end.',
     steps: ['Measure', 'Measure turned round'], second: true,
+    instead: { path: () => 'site.fall_mm', text: 'Type the fall that a level and a tape show' },
   },
   eye: {
     title: 'Eye height by two angles',
     how: 'Someone else holds the phone, 2 to 3 m (7 to 10 ft) away on the same ground, and does not move: along its long edge first at the soles of the shoes, then at the outer corner of the eye. Measure the distance from below the phone to the heels.',
     steps: ['At the feet', 'At the eye'], second: true, who: 'Whose eye?',
+    instead: { path: (who) => `cooks.${who}.eye_height_mm`, text: 'Type the eye height by tape' },
   },
 };
 
-// `host`: names() of the cooks, put(path, text) with the problems.
+// `host`: names() of the cooks, put(path, text) with the problems, reveal(path) of a field.
 function makeKind(use, engine, host) {
   const kind = kinds[use];
   const held = ['', ''];
@@ -63,10 +66,11 @@ function makeKind(use, engine, host) {
   let busy = false;
 
   const buttons = kind.steps.map((text, index) => el('button', { type: 'button', class: 'plain', text, click: () => measure(index) }));
+  const typed = el('button', { type: 'button', class: 'link', text: kind.instead.text, click: () => host.reveal(kind.instead.path(who ? who.value : 0)) });
   const field = (input, text) => input && el('div', { class: 'field' }, el('label', { for: input.id, text }), input);
   const root = el('details', { class: 'tilt', 'data-use': use }, el('summary', { text: kind.title }), el('p', { text: kind.how }),
     field(who, kind.who), field(distance, 'How far from the phone to the heels?'),
-    el('div', { class: 'row' }, ...buttons), state, said, offer);
+    el('div', { class: 'row' }, ...buttons), state, el('p', {}, typed), said, offer);
 
   function show() {
     offered = null;

@@ -257,7 +257,7 @@ test('a screen reader finds one order of headings, named groups, labelled inputs
     assert.equal(levels.filter((level) => level === 1).length, 1);
     assert.equal(levels[0], 1);
     levels.forEach((level, i) => assert.ok(i === 0 || level <= levels[i - 1] + 1, `a heading of level ${level} under one of level ${levels[i - 1]}: ${of('heading')[i].name}`));
-    for (const title of ['Heights', 'People', 'Oven and station', 'Why', 'Share', 'Height and distance', 'Where everything stands', 'What is built', 'The ground and the base']) {
+    for (const title of ['Heights', 'People', 'Oven and station', 'Why', 'Share and print', 'Height and distance', 'Where everything stands', 'What is built', 'The ground and the base']) {
       assert.ok(of('heading').some(({ name }) => name === title), `no heading ${title}`);
     }
     assert.ok(of('image').some(({ name }) => /line of sight into the oven/.test(name)), 'the canvas has no words');
