@@ -10,7 +10,7 @@ namespace hs::report {
 namespace {
 
 // Lines of text in a figure: larger than the one is no easier to read, smaller than the other hard.
-constexpr double kMostLine_mm = 4.2, kLeastLine_mm = 3;
+constexpr double kMostLine_mm = 3.6, kLeastLine_mm = 3;
 
 std::string_view verdict_word(Verdict verdict) {
   switch (verdict) {

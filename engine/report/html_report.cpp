@@ -214,7 +214,7 @@ std::string report_html(const config::Config& config, const evaluate::Evaluation
   Document d{page};
   d.out.open("main");
   d.out.open("header");
-  d.out.element("h1", config.title);
+  d.out.element("h1", station_title(config));
   d.out.element("p",
                 "Worked out by Hearthsight " + std::string(version()) +
                     "; fingerprint of what was given: " + config_fingerprint(config) + ".",
@@ -241,7 +241,7 @@ std::string report_html(const config::Config& config, const evaluate::Evaluation
     if (section.id == "sources") put_section(d, section);
   }
   d.out.close();
-  return html_document(config.title, style, d.out.take());
+  return html_document(station_title(config), style, d.out.take());
 }
 
 }  // namespace hs::report

@@ -36,12 +36,13 @@ Result<std::string> packet_address(std::string_view text) {
 Document packet_document(const config::Config& config, const evaluate::Evaluation& evaluation,
                          const PacketChoice& choice) {
   const PacketView view{config, evaluation, choice};
-  Document document{packet_title(config), {}, choice.paper, choice.units, {}};
+  Document document{station_title(config), {}, choice.paper, choice.units, {}};
   document.parts.push_back(cover_part(view).part);
   std::vector<DocBlock> missing;
-  std::array all{mind_part(view),  drawings_part(view), parts_part(view),  cuts_part(view),
-                 metal_part(view), base_part(view),     wiring_part(view), finish_part(view),
-                 plan_part(view),  money_part(view),    safety_part(view), sources_part(view)};
+  // What to buy and saw before how it stands: the order in which a shop asks.
+  std::array all{mind_part(view),   parts_part(view),    cuts_part(view),   metal_part(view),
+                 money_part(view),  drawings_part(view), base_part(view),   wiring_part(view),
+                 finish_part(view), plan_part(view),     safety_part(view), sources_part(view)};
   for (PacketPart& made : all) {
     if (made.part.blocks.empty()) {
       missing.push_back(words("Not in this packet: " + made.why, made.part.title + "."));

@@ -115,10 +115,6 @@ DocBlock caution(std::string_view id) {
   return block(Kind::Caution, {});
 }
 
-std::string packet_title(const config::Config& config) {
-  return config.title.empty() ? "An outdoor pizza-oven station" : config.title;
-}
-
 namespace {
 
 // "Name of cook 2, currency": what somebody typed that the PDF's typeface cannot print whole; empty
@@ -146,7 +142,7 @@ std::string not_printed(const config::Config& config) {
 
 PacketPart cover_part(const PacketView& view) {
   const config::Config& config = view.config;
-  DocPart part{"cover", packet_title(config)};
+  DocPart part{"cover", station_title(config)};
   auto& all = part.blocks;
   std::string names;
   for (const config::Cook& cook : config.cooks) names += (names.empty() ? "" : ", ") + cook.name;
@@ -170,6 +166,9 @@ PacketPart cover_part(const PacketView& view) {
   const std::vector<Table> people = people_tables(view.page());
   if (!people.empty()) all.push_back(rows(people[0]));
   all.push_back(caution("caution.manual_first"));
+  if (Table glance = glance_table(view); !glance.rows.empty()) {
+    all.push_back(rows(std::move(glance)));
+  }
   all.push_back(heading("In this packet"));
   all.push_back(block(Kind::Contents, {}));
 

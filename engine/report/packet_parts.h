@@ -36,9 +36,8 @@ struct PacketPart {
   DocPart part;
   std::string why;
 };
-// The station's own, or what it is.
-std::string packet_title(const config::Config& config);
-
+// What to make, buy and carry, in a few lines; no rows where nothing is built.
+Table glance_table(const PacketView& view);  // engine/report/packet_shop.cpp
 PacketPart cover_part(const PacketView& view);
 PacketPart mind_part(const PacketView& view);
 PacketPart drawings_part(const PacketView& view);

@@ -1,6 +1,7 @@
 // What the shop works from: cut plans, the metal order, sums.
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 #include "engine/base/number_text.h"
@@ -68,11 +69,16 @@ std::string bound_words(const evaluate::CutGroup& group, const Money& money, Uni
          amount(group.at_least) + ". ";
 }
 
-std::string proof_words(const evaluate::CutGroup& group, const Money& money, Units units) {
+// "4 sheets to buy, 1 sheet from the shop".
+std::string taken_words(const evaluate::CutGroup& group) {
   const std::string_view one = group.sheets ? "sheet" : "board";
   std::string words = many(group.bought, one) + " to buy";
   if (group.from_hand > 0) words += ", " + many(group.from_hand, one) + " from the shop";
-  words += ". ";
+  return words;
+}
+
+std::string proof_words(const evaluate::CutGroup& group, const Money& money, Units units) {
+  std::string words = taken_words(group) + ". ";
   words += bound_words(group, money, units);
   return words + percent(group.stock_share) + " of what is taken ends in a part.";
 }
@@ -215,7 +221,7 @@ PacketPart metal_part(const PacketView& view) {
   part.blocks.push_back(
       words("For the fabricator: sizes are decimal; K and radius are ours until the shop names its "
             "own. Hem or round every bare edge: it cuts. All tops together " +
-            fixed(metal.mass_kg, 1) + " kg" + from_rule("metal.measure") + "."));
+            mass(metal.mass_kg, view.choice.units) + from_rule("metal.measure") + "."));
   for (std::size_t i = 0; i < metal.orders.size(); ++i) put_order(view, part, i);
   return {std::move(part), {}};
 }
@@ -232,9 +238,9 @@ PacketPart money_part(const PacketView& view) {
   if (costing.total && costing.without_price > 0) {
     sum += many(costing.without_price, "line") + " without a price not counted. ";
   }
-  sum += "The finished station without its oven weighs some " + fixed(costing.built_kg, 0) +
-         " kg; what is bought " + fixed(costing.taken_kg, 0) + " kg" + from_rule("money.mass") +
-         ".";
+  const Units units = view.choice.units;
+  sum += "The finished station without its oven weighs some " + mass(costing.built_kg, units) +
+         "; what is bought " + mass(costing.taken_kg, units) + from_rule("money.mass") + ".";
   part.blocks.push_back(words(std::move(sum)));
   Table lines{"What is taken", {"What", "Quantity", "Price of one", "Together", "Waste"}, {}};
   for (const evaluate::CostLine& line : costing.lines) {
@@ -249,7 +255,7 @@ PacketPart money_part(const PacketView& view) {
   for (const evaluate::CostSum& one : costing.sums) {
     sums.rows.push_back({std::string(evaluate::cost_name(one.of)), money(one.total),
                          one.without_price > 0 ? std::to_string(one.without_price) : "",
-                         one.mass_kg > 0 ? fixed(one.mass_kg, 1) + " kg" : ""});
+                         one.mass_kg > 0 ? mass(one.mass_kg, units) : ""});
   }
   part.blocks.push_back(rows(std::move(sums)));
   Table inches{"What an inch of a cook's eye moves",
@@ -257,17 +263,48 @@ PacketPart money_part(const PacketView& view) {
                {}};
   const Page page = view.page();
   for (const evaluate::InchCost& one : costing.inches) {
-    inches.rows.push_back({page.cook_name(one.cook), moves(page, one.counter_moves_mm),
-                           moves(page, one.oven_base_moves_mm),
-                           one.total_moves ? money(one.total_moves) : "not known",
-                           fixed(one.mass_moves_kg, 1) + " kg",
-                           std::to_string(one.pieces_changed)});
+    inches.rows.push_back(
+        {page.cook_name(one.cook), moves(page, one.counter_moves_mm),
+         moves(page, one.oven_base_moves_mm),
+         one.total_moves ? money(one.total_moves) : "not known",
+         (one.mass_moves_kg < 0 ? "-" : "") + mass(std::abs(one.mass_moves_kg), units),
+         std::to_string(one.pieces_changed)});
   }
   if (!inches.rows.empty()) {
     part.blocks.push_back(rows(std::move(inches)));
     part.blocks.push_back(note("Source: " + source_note("money.inch") + "."));
   }
   return {std::move(part), {}};
+}
+
+// What a shop asks first. Nothing is worked out here: counts of the plans, and their sums.
+Table glance_table(const PacketView& view) {
+  Table table{"At a glance", {"What", "How much"}, {}};
+  const auto& packet = view.evaluation.packet;
+  const auto& build = view.evaluation.build;
+  if (!packet || !build) return table;
+  int pieces = 0;
+  for (const parts::Part& part : build->parts.parts) pieces += part.quantity();
+  table.rows.push_back(
+      {"Parts to make", std::to_string(pieces) + ", of " +
+                            many(static_cast<int>(build->parts.parts.size()), "kind")});
+  for (const evaluate::CutGroup& group : packet->cutting.groups) {
+    table.rows.push_back({group.name, taken_words(group)});
+  }
+  if (!packet->metal.orders.empty()) {
+    table.rows.push_back({"Metal tops", std::to_string(packet->metal.orders.size()) + ", " +
+                                            mass(packet->metal.mass_kg, view.choice.units)});
+  }
+  const evaluate::Costing& costing = packet->costing;
+  table.rows.push_back(
+      {"The finished station, without its oven", mass(costing.built_kg, view.choice.units)});
+  const Money money{costing};
+  std::string price = costing.total ? money(costing.total) : "no price is in the stock list";
+  if (costing.total && costing.without_price > 0) {
+    price += ", and " + many(costing.without_price, "line") + " without a price";
+  }
+  table.rows.push_back({"Material, by the stock list's prices", std::move(price)});
+  return table;
 }
 
 }  // namespace hs::report

@@ -155,6 +155,10 @@ std::vector<std::string_view> explained_by(const Summary& s, const std::vector<S
 
 }  // namespace
 
+std::string station_title(const config::Config& config) {
+  return config.title.empty() ? "An outdoor pizza-oven station" : config.title;
+}
+
 std::vector<Section> sections(const Page& page) {
   std::vector<Section> all;
   all.push_back({"people", "People",

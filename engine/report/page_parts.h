@@ -34,6 +34,9 @@ struct Section {
   std::vector<Item> items{};
 };
 
+// The station's own title, or what it is where it has none.
+std::string station_title(const config::Config& config);
+
 std::vector<Section> sections(const Page& page);
 
 // Every rule and caution whose number stands somewhere in these, once.

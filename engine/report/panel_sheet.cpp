@@ -4,7 +4,10 @@
 #include <array>
 #include <cmath>
 #include <set>
+#include <span>
 #include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 #include "engine/evaluate/build.h"
@@ -47,6 +50,30 @@ std::string cut_words(const Cut& cut, const SheetPen& pen) {
              " apart";
   }
   return words;
+}
+
+// "left, right, lower: sealed; upper: body colour, rounded": sides with the same finish are told
+// together. `first`: where the names' surfaces begin.
+std::string sides_words(const Part& part, std::span<const std::string_view> names,
+                        std::size_t first, const SheetPen& pen) {
+  std::vector<std::pair<std::string, std::string>> told;  // the finish, and which sides have it
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    std::string finish = surface_words(part.surfaces[first + i]);
+    // Only edges are turned down; they come after the two faces.
+    constexpr std::size_t kFaceCount = 2;
+    const double fold_mm = first < kFaceCount ? 0 : part.folds_mm[first + i - kFaceCount];
+    if (fold_mm > 0) finish += " " + pen.length(fold_mm);
+    auto place = std::find_if(told.begin(), told.end(),
+                              [&finish](const auto& one) { return one.first == finish; });
+    if (place == told.end()) place = told.insert(told.end(), {finish, {}});
+    place->second += (place->second.empty() ? "" : ", ") + std::string(names[i]);
+  }
+  std::string text;
+  for (const auto& [finish, sides] : told) {
+    text +=
+        (text.empty() ? "" : "; ") + (told.size() > 1 ? sides : std::string("all")) + ": " + finish;
+  }
+  return text;
 }
 
 }  // namespace
@@ -114,24 +141,21 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
                           Spot{0.4 * length - 0.6 * line, y - 0.35 * line}});
     d.text(Role::Label, {0.4 * length + 0.5 * line, y}, "grain");
   }
-  pen.note(std::to_string(part.quantity()) + " of it, " +
+  pen.note("Make " + std::to_string(part.quantity()) + ": " +
            std::string(frame::material_name(part.material)) +
            (part.stock.empty() ? "" : " " + part.stock) + ", " + pen.length(part.thick_mm) +
-           " thick");
-  pen.note("Finished " + pen.length(length) + " x " + pen.length(width));
+           " thick; place: " + places_words(part, build));
+  std::string sizes = "Finished " + pen.length(length) + " x " + pen.length(width);
   if (part.rough_length_mm) {
-    pen.note("First cut " + pen.length(*part.rough_length_mm) + " x " +
+    sizes += "; first cut " + pen.length(*part.rough_length_mm) + " x " +
              pen.length(part.rough_width_mm.value_or(width)) + " (" + source_note("frame.rough") +
-             ")");
+             ")";
   }
-  pen.note("Place: " + places_words(part, build));
-  constexpr std::string_view kNames[] = {"Front face, up", "Back face",  "Left edge",
-                                         "Right edge",     "Lower edge", "Upper edge"};
-  for (std::size_t i = 0; i < part.surfaces.size(); ++i) {
-    std::string words = std::string(kNames[i]) + ": " + surface_words(part.surfaces[i]);
-    if (i >= 2 && part.folds_mm[i - 2] > 0) words += " " + pen.length(part.folds_mm[i - 2]);
-    pen.note(words);
-  }
+  pen.note(sizes);
+  constexpr std::array<std::string_view, 2> kFaces{"front (up)", "back"};
+  constexpr std::array<std::string_view, 4> kEdges{"left", "right", "lower", "upper"};
+  pen.note("Faces: " + sides_words(part, kFaces, 0, pen) +
+           ". Edges: " + sides_words(part, kEdges, kFaces.size(), pen) + ".");
   if (part.material == frame::Material::Metal) {
     pen.note(
         "Sizes are outside, over the turned-down edges. Make it from the primed sheets as "

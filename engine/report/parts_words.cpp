@@ -5,8 +5,9 @@
 namespace hs::report {
 
 std::string part_name(const parts::Part& part) {
-  return std::to_string(part.number) + "  " + std::string(frame::kind_name(part.kind)) + ", " +
-         std::to_string(part.quantity());
+  const int count = part.quantity();
+  return std::to_string(part.number) + " " + std::string(frame::kind_name(part.kind)) +
+         (count > 1 ? " (" + std::to_string(count) + " alike)" : "");
 }
 
 std::string part_size(const parts::Part& part, Units units) {
@@ -28,7 +29,7 @@ std::string places_words(const parts::Part& part, const evaluate::Build& build) 
 std::string surface_words(const frame::Surface& surface) {
   std::string words(frame::coat_name(surface.coat));
   const std::string_view edge = frame::edge_name(surface.edge);
-  if (!edge.empty()) words += ", " + std::string(edge);
+  if (!edge.empty() && edge != words) words += ", " + std::string(edge);
   return words;
 }
 

@@ -109,7 +109,7 @@ void add_clear_room(Maker& m) {
     if (zone.hot == Hot::Grill && std::exchange(grill, true)) continue;
     std::string name = zone.hot == Hot::Oven ? std::string(clearance::side_name(zone.need.side))
                                              : std::string(clearance::hot_name(zone.hot));
-    std::string words = "UNKNOWN: find out before you build";
+    std::string words = "UNKNOWN how much is needed: find out before you build";
     std::size_t source = 0;
     if (zone.need.required_mm) {
       const std::string_view rule = clear_rule(zone.hot, zone.need);
@@ -120,7 +120,7 @@ void add_clear_room(Maker& m) {
     // A grill's own box is not the room between the two, which is judged apart.
     if (zone.hot != Hot::Grill) {
       words += zone.need.available_mm ? "; there is " + m.length(*zone.need.available_mm)
-                                      : std::string("; not measured");
+                                      : std::string("; what is there is not measured");
     }
     m.line({verdict_of(m, zone), capitalised(std::move(name)), std::move(words), source});
   }
@@ -263,10 +263,18 @@ SafetySheet safety_sheet(const config::Config& config, const evaluate::Evaluatio
   return std::move(m.out);
 }
 
+namespace {
+
+std::string titled(const SafetySheet& sheet) {
+  return "Safety at the oven" + (sheet.title.empty() ? std::string() : ": " + sheet.title);
+}
+
+}  // namespace
+
 void put_safety_sheet(HtmlWriter& out, const SafetySheet& sheet) {
   out.open("section", "class=\"safety\" id=\"safety\"");
   out.open("h2");
-  out.text("Safety at the oven: " + sheet.title);
+  out.text(titled(sheet));
   out.close();
   out.element("p", sheet.oven, "class=\"soft\"");
   out.open("div", "class=\"parts\"");
@@ -316,7 +324,7 @@ std::string safety_html(const config::Config& config, const evaluate::Evaluation
   out.open("main");
   put_safety_sheet(out, sheet);
   out.close();
-  return html_document("Safety at the oven: " + sheet.title, style, out.take());
+  return html_document(titled(sheet), style, out.take());
 }
 
 }  // namespace hs::report

@@ -142,7 +142,7 @@ TEST_CASE("the safety sheet says who asks for each free room, and shouts what no
   REQUIRE(free != nullptr);
   for (std::size_t i = 0; i < 6; ++i) {
     CHECK(free->lines[i].verdict == Verdict::Unknown);
-    CHECK(holds(free->lines[i].words, "UNKNOWN: find out"));
+    CHECK(holds(free->lines[i].words, "UNKNOWN how much is needed: find out"));
     CHECK(free->lines[i].words.find_first_of("0123456789") == std::string::npos);
     CHECK(free->lines[i].source == 0);
   }
@@ -156,14 +156,15 @@ TEST_CASE("the safety sheet says who asks for each free room, and shouts what no
   CHECK(lines[0].verdict == Verdict::Fail);
   CHECK(lines[0].words == "300 mm, says the oven's manual; there is 200 mm");
   CHECK(some.sources.at(lines[0].source - 1) == "this oven's own manual");
-  CHECK(lines[2].words == "450 mm, says a local rule; not measured");
+  CHECK(lines[2].words == "450 mm, says a local rule; what is there is not measured");
   CHECK(lines[2].verdict == Verdict::Unknown);
   config::Config unlisted;
   unlisted.oven.listed = false;
   const SafetySheet published = made(unlisted);
   const auto& by_code = part(published, "free")->lines;
   // NFPA 211 12.6 (second hand) and IRC R1002.5: 36 in; IFGC 623: 48 in.
-  CHECK(by_code[0].words == "914 mm, says published codes, no listing; not measured");
+  CHECK(by_code[0].words ==
+        "914 mm, says published codes, no listing; what is there is not measured");
   CHECK(holds(published.sources.at(by_code[0].source - 1), "12.6"));
   CHECK(holds(published.sources.at(by_code[3].source - 1), "International Fuel Gas Code, 623"));
 }

@@ -276,7 +276,7 @@ void ScenePicture::picked_words(Ui& ui, const Rect& rect, const SceneInput& inpu
   const int number = apart_.piece ? parts::number_of(build.parts, *apart_.piece) : 0;
   if (number > 0) {
     const parts::Part& part = build.parts.parts[static_cast<std::size_t>(number) - 1];
-    first = report::part_name(part) + " of it";
+    first = "Part " + report::part_name(part);
     second = report::part_size(part, input.view.units);
   }
   const float wide = std::min(
