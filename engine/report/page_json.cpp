@@ -167,7 +167,7 @@ std::vector<Section> sections(const Page& page) {
                  "Army survey 2012, children among those of their age in the CDC growth charts "
                  "2000, both barefoot.",
                  people_tables(page), finding_items(page, "people")});
-  all.push_back({"heights", "How the heights come about", {}, {}, height_items(page)});
+  all.push_back({"height_reasons", "How the heights come about", {}, {}, height_items(page)});
   all.push_back({"findings",
                  "What to mind",
                  "Worst first. Each has its reason one tap away.",

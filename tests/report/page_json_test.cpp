@@ -70,7 +70,7 @@ TEST_CASE("the page has its sections in their order", "[report][page]") {
   std::string order;
   for (const json& each : page.at("sections")) order += each.at("id").get<std::string>() + " ";
   CHECK(order ==
-        "people heights findings arrangements fit sensitivity clearances heat light weather reach "
+        "people height_reasons findings arrangements fit sensitivity clearances heat light weather reach "
         "station "
         "trial cautions sources ");
   CHECK(built(Units::Millimetre).at("units") == "mm");
@@ -112,7 +112,7 @@ TEST_CASE("every finding stands in exactly one section", "[report][page]") {
   std::size_t items = 0;
   for (const json& each : page.at("sections")) {
     const std::string id = each.at("id").get<std::string>();
-    if (id != "cautions" && id != "heights") items += each.at("items").size();
+    if (id != "cautions" && id != "height_reasons") items += each.at("items").size();
   }
   CHECK(items == e.findings.size() + 1);  // and the guests' share
 }
