@@ -320,9 +320,31 @@ TEST_CASE("reasons, people and the oven open their sheets", "[ui][touch]") {
   REQUIRE(sheets.size() == 4);
   CHECK(sheets[0].starts_with("why:height."));
   CHECK(sheets[1].starts_with("why:"));
-  CHECK(sheets[2] == "people");
+  CHECK(sheets[2] == "people:0");
   CHECK(sheets[3] == "oven");
   CHECK(screen.canvas().take_sheets().empty());
+}
+
+TEST_CASE("a line of the people opens their sheet at the one whose line it is", "[ui][touch]") {
+  for (const Size size : {Size{390, 790}, Size{390, 606}, Size{1280, 800}}) {
+    Screen screen(size);
+    REQUIRE(screen.session.add_cook().empty());
+    REQUIRE(screen.session.add_cook().empty());
+    screen.rest();
+    const std::size_t cooks = screen.session.config().cooks.size();
+    const Layout& layout = screen.canvas().layout();
+    REQUIRE(layout.line_count == cooks);
+    const float first =
+        layout.lines.middle_y() - static_cast<float>(cooks) * layout.line_height / 2;
+    for (std::size_t i = 0; i < cooks; ++i) {
+      INFO(size.width << "x" << size.height << ", " << i);
+      screen.tap(layout.lines.middle_x(),
+                 first + (static_cast<float>(i) + 0.5F) * layout.line_height);
+      const std::vector<std::string> sheets = screen.canvas().take_sheets();
+      REQUIRE(sheets.size() == 1);
+      CHECK(sheets[0] == "people:" + std::to_string(i));
+    }
+  }
 }
 
 TEST_CASE("undo and redo work by touch and only when there is something", "[ui][touch]") {

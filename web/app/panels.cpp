@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <utility>
+
+#include "imgui.h"
 
 namespace hs::web {
 namespace {
@@ -117,9 +120,8 @@ void draw_tools(Ui& ui, const Layout& layout, const Station& station, const View
     intents.push_back({Ask::Picture, {}, static_cast<double>(next.picture)});
   }
   const bool inches = view.units == report::Units::Inch;
-  if (tool(ui, layout.tools[1], "action:units",
-           inches ? "Change to millimetres" : "Change to inches", Tool::Word, true,
-           inches ? "in" : "mm")) {
+  if (switch_chip(ui, layout.tools[1], "action:units",
+                  inches ? "Change to millimetres" : "Change to inches", "in", "mm", !inches)) {
     intents.push_back({Ask::Units, {}, inches ? 1.0 : 0.0});
   }
   if (tool(ui, layout.tools[2], "action:undo", "Undo", Tool::Undo, station.can_undo)) {
@@ -137,7 +139,6 @@ void draw_lines(Ui& ui, const Layout& layout, const Station& station, const View
   std::string label = "People:";
   for (const report::CookLine& cook : cooks) label += " " + cook.name + " " + cook.line + ".";
   const Touch touch = ui.target("action:people", label, r);
-  if (touch.pressed) intents.push_back({Ask::Sheet, "people", 0});
   if (touch.held) ui.fill(r, Tone::ControlOn);
 
   // The worst-off first where not all have room; their order otherwise.
@@ -154,6 +155,18 @@ void draw_lines(Ui& ui, const Layout& layout, const Station& station, const View
   const float used =
       static_cast<float>(std::max<std::size_t>(layout.line_count, 1)) * layout.line_height;
   float y = r.middle_y() - used / 2 + layout.line_height / 2;
+  if (touch.pressed) {
+    // At the cook whose line the finger left; by a key at the one who looks.
+    std::string sheet = "people";
+    const float line = (ImGui::GetIO().MousePos.y - r.middle_y() + used / 2) / layout.line_height;
+    const std::size_t row = static_cast<std::size_t>(std::max(0.0F, line));
+    if (touch.key == KeyAction::Press) {
+      sheet += ":" + std::to_string(view.person);
+    } else if (row < shown || all) {
+      sheet += ":" + std::to_string(order[std::min(row, shown - 1)]);
+    }
+    intents.push_back({Ask::Sheet, std::move(sheet), 0});
+  }
   float names = 0;
   for (std::size_t i = 0; i < shown; ++i) {
     names = std::max(names, ui.width(cooks[order[i]].name, size, true));

@@ -43,7 +43,7 @@ enum class Ask : std::uint8_t {
   LoadOven,  // path: the kind's word
   Undo,
   Redo,
-  Sheet,  // path: "people", "oven", "why:<rule>"
+  Sheet,  // path: "people:<row>", "oven", "why:<rule>"
   Units,
   Picture,       // value: of Picture
   Person,        // value: index

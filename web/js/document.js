@@ -199,6 +199,10 @@ export function makeDocument(program, host) {
     host.openSheet('why');
     openReason(rule);
   };
+  const openCook = (index) => {
+    host.openSheet('people');
+    forms.showCook(index);
+  };
   const openField = (path) => {
     const panel = forms.panelOf(path);
     if (!panel) return;
@@ -254,7 +258,8 @@ export function makeDocument(program, host) {
   return {
     update,
     live: () => engine.page().live,
-    openRule,
+    // What the canvas asks for: a rule's reason, or a cook by number.
+    openPart: (part) => (/^\d+$/.test(part) ? openCook(Number(part)) : openRule(part)),
     tell,
     // From the address: the step in the history is there already.
     // Gives the problems; what the link asks is said a moment later, over what the host says.

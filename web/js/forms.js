@@ -179,6 +179,11 @@ export function makeForms(actions) {
       return true;
     },
     focusCook: (index) => cookBoxes[index].focus(),
+    // From its name on, wherever it is.
+    showCook(index) {
+      cookBoxes[index].scrollIntoView({ block: 'start' });
+      cookBoxes[index].focus({ preventScroll: true });
+    },
     panelOf: (path) => controls.find((one) => one.path === path)?.root.closest('.panel')?.id.replace('panel-', ''),
   };
 }

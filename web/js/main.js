@@ -184,8 +184,8 @@ async function start() {
     },
     wake() { frames?.wake(); },
     openSheet(name) {
-      const [sheet, rule] = name.split(':');
-      if (rule) pages?.openRule(rule); else sheets.open(sheet);
+      const [sheet, part] = name.split(':');
+      if (part && pages) pages.openPart(part); else sheets.open(sheet);
     },
     cursor(name) { canvas.style.cursor = name; },
   };

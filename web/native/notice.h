@@ -28,8 +28,8 @@ class Notice {
   std::string words_;
 };
 
-// What the page would show for a sheet that the canvas asks for ("people", "oven", "why:<rule>"):
-// a rule's words and source; of the other parts, that they are in the page.
+// What the page would show for a sheet that the canvas asks for ("people:<row>", "oven",
+// "why:<rule>"): a rule's words and source; of the other parts, that they are in the page.
 std::string words_for_sheet(std::string_view sheet);
 
 }  // namespace hs::web::native

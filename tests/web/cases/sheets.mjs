@@ -1,7 +1,7 @@
 // The sheets of a phone, and what every document owes its reader.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, openSheet, phone, settle, snapshot, withPage } from '../support/page.mjs';
+import { configOf, devices, item, keepPicture, openSheet, phone, settle, snapshot, tap, withPage } from '../support/page.mjs';
 
 const names = ['people', 'oven', 'why', 'share'];
 const focused = (page) => page.evaluate(() => document.activeElement.id || document.activeElement.dataset.sheet);
@@ -90,6 +90,30 @@ test('every number of the first screen has its reason one tap away', async () =>
       const open = page.locator('#reasons details[open]').last();
       assert.ok(await open.isVisible());
       assert.match(await open.textContent(), /Source: \S+/);
+    }
+  });
+});
+
+test('the line of a cook leads to that cook\'s own part of the people', async () => {
+  await withPage({ device: devices.tallPhone }, async (page) => {
+    await settle(page);
+    const { rect: [x, y, w, h] } = await item(page, 'action:people');
+    const { cooks } = await configOf(page);
+    for (const [index, { name }] of cooks.entries()) {
+      await tap(page, [x + w / 2, y + h * (index + 0.5) / cooks.length]);
+      const box = page.locator('#cooks > fieldset').nth(index);
+      await page.waitForFunction((which) => document.activeElement === document.querySelectorAll('#cooks > fieldset')[which], index);
+      assert.equal(await box.locator('legend').textContent(), name);
+      // Its head stands under the tools, not below the fold and not behind them.
+      const [top, tools] = await Promise.all([box, page.locator('.tools')].map((one) => one.evaluate((element) => {
+        const { top: from, bottom } = element.getBoundingClientRect();
+        return element.localName === 'fieldset' ? from : bottom;
+      })));
+      const last = await page.locator('#document').evaluate((element) => element.scrollTop + element.clientHeight >= element.scrollHeight - 1);
+      assert.ok(top >= tools - 1 && (last || top < tools + 60), `${name} stands at ${top}`);
+      if (index === 1) await keepPicture(page, 'people-second');
+      await page.locator('#close').tap();
+      await settle(page);
     }
   });
 });
