@@ -59,6 +59,20 @@ const split = (inches) => {
   return [Math.floor(parts / 16), parts % 16];
 };
 
+// All of the text is selected once the hand that came in is up again, which would else undo it.
+function selectOnEntry(input) {
+  let entered = false;
+  input.addEventListener('focus', () => {
+    entered = true;
+    input.select();
+  });
+  input.addEventListener('blur', () => { entered = false; });
+  input.addEventListener('click', () => {
+    if (entered && input.selectionStart === input.selectionEnd) input.select();
+    entered = false;
+  });
+}
+
 function makeChoice(field, id, error, commit) {
   const input = el('select', { id, 'aria-describedby': error, change: () => commit(input.value) });
   const choices = field.kind === 'flag'
@@ -129,6 +143,9 @@ export function makeField(field, index, actions) {
       change: () => commit(input.value),
     });
   }
+
+  // A name that is tapped is meant to be another one: the first letter takes its place.
+  if (field.path === 'cooks[].name' || field.path === 'title') selectOnEntry(input);
 
   // The inches in the field, or in use in their place; null for what is not read here ("5' 10").
   const inchesNow = () => {

@@ -144,6 +144,26 @@ test('cooks are added, named and removed, and a field in use keeps the focus', a
   });
 });
 
+test('a name that is tapped is replaced by what is typed, and a second tap sets the caret', async () => {
+  await withPage({}, async (page) => {
+    await openSheet(page, 'people');
+    const name = control(page, 'cooks.0.name');
+    await name.tap();
+    await page.keyboard.type('Bela');
+    await page.keyboard.press('Enter');
+    await settle(page);
+    assert.equal((await snapshot(page)).config.cooks[0].name, 'Bela');
+    // In the field already: a tap is for one place in it.
+    await name.tap();
+    assert.ok(await name.evaluate((input) => input.selectionStart === input.selectionEnd));
+    await page.keyboard.press('End');
+    await page.keyboard.type('s');
+    await page.keyboard.press('Enter');
+    await settle(page);
+    assert.equal((await snapshot(page)).config.cooks[0].name, 'Belas');
+  });
+});
+
 test('what is changed in the document is on the canvas, and the other way round', async () => {
   await withPage(wide, async (page) => {
     await settle(page);
