@@ -38,6 +38,23 @@ export function syncList(parent, items, make, update) {
   });
 }
 
+// Says on the button that was pressed, where the finger still is, how that went, for some seconds.
+const saidMs = 4000;
+const saying = new Map();
+export function sayOn(button, words) {
+  const label = saying.get(button)?.label ?? button.textContent;
+  clearTimeout(saying.get(button)?.timer);
+  // What stands beside it stays where it is.
+  button.style.minWidth = `${button.offsetWidth}px`;
+  setText(button, words);
+  const timer = setTimeout(() => {
+    saying.delete(button);
+    setText(button, label);
+    button.style.minWidth = '';
+  }, saidMs);
+  saying.set(button, { label, timer });
+}
+
 const verdicts = {
   ok: ['\u25CF', 'Good'],
   warn: ['\u25B2', 'Watch'],

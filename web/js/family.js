@@ -41,7 +41,7 @@ function makeJoin(engine, host) {
 
   const result = el('div', { class: 'card', tabindex: '-1', hidden: true }, mark, line, heights,
     el('div', { class: 'row' },
-      el('button', { type: 'button', class: 'main', text: 'Send it back', click: async () => setText(said, await host.send({ invite: false })) }),
+      el('button', { type: 'button', class: 'main', text: 'Send it back', click: async ({ currentTarget: button }) => setText(said, await host.send({ invite: false, button })) }),
       el('button', { type: 'button', class: 'plain', text: 'Change my numbers', click: () => host.reveal(`cooks.${place()}.stature_mm`) }),
       el('button', { type: 'button', class: 'plain', text: 'Measure me with a phone', click: () => host.measureEye(place()) })), said,
     el('p', { class: 'soft', text: 'What you typed is on this device only. The link that you send holds it; who opens it decides whether to take it in.' }));
@@ -224,7 +224,7 @@ function makeReply(engine, host) {
 
 // `host`: change(body) runs a change and returns its problems; names() of the cooks; look(index)
 // shows one, measureEye(index) measures one; reveal(path); kept() the stations of this device;
-// send({ invite }) hands the link on and says how that went; openMerged(record, link) opens a station
+// send({ invite, button }) hands the link on and says how that went; openMerged(record, link) opens a station
 // and changes it to what the link says; tell(text, { label, action }); openPeople().
 export function makeFamily(engine, host) {
   const join = makeJoin(engine, host);
@@ -233,12 +233,12 @@ export function makeFamily(engine, host) {
   const asking = el('p', { role: 'status' });
   find('add-cook').after(el('button', {
     type: 'button', class: 'plain', id: 'ask-someone', text: 'Ask someone to add themselves',
-    click: async () => setText(asking, await host.send({ invite: true })),
+    click: async ({ currentTarget: button }) => setText(asking, await host.send({ invite: true, button })),
   }), asking);
   // Who looks for it among what is sent finds it there too.
   find('send-link').after(el('button', {
     type: 'button', class: 'plain', id: 'ask-by-link', text: 'Ask someone to add themselves',
-    click: async () => setText(find('copy-state'), await host.send({ invite: true })),
+    click: async ({ currentTarget: button }) => setText(find('copy-state'), await host.send({ invite: true, button })),
   }));
 
   const openJoin = () => {

@@ -2,7 +2,7 @@
 // sheet, a file; and what belongs to this device alone, its units.
 
 import { invitation, isInvitation, linkIn, refusal } from './address.js';
-import { el, setHidden, setText } from './dom.js';
+import { el, sayOn, setHidden, setText } from './dom.js';
 import { fileOf, listenToDrops, listenToPicker, openFile, opened, saveFile } from './files.js';
 
 const find = (id) => document.getElementById(id);
@@ -52,10 +52,15 @@ function makeSquare(engine) {
 // this part of the document.
 export function makeShare(engine, { openLink, openJson, setUnits, units, openSheet }) {
   const text = find('link-text');
-  const say = (words) => setText(find('copy-state'), words);
+  const say = (words) => {
+    setText(find('copy-state'), words);
+    find('copy-state').scrollIntoView({ block: 'nearest' });
+  };
   const square = makeSquare(engine);
   const size = el('p');
-  find('copy-state').before(size, square.figure);
+  // What is said of the buttons stands right under them.
+  find('copy-state').before(size);
+  text.closest('.field').after(square.figure);
 
   // For browsers and pages that may not write the clipboard: the link, ready to be copied by hand.
   const offer = () => {
@@ -67,6 +72,7 @@ export function makeShare(engine, { openLink, openJson, setUnits, units, openShe
     try {
       await navigator.clipboard.writeText(fullLink(engine));
       say(copied);
+      sayOn(find('copy-link'), copied);
     } catch {
       offer();
     }
@@ -105,9 +111,9 @@ export function makeShare(engine, { openLink, openJson, setUnits, units, openShe
   }
 
   return {
-    // Hands the link on, by the phone's share sheet or the clipboard, and says how that went; with
-    // `invite` it asks who opens it to add themselves.
-    async hand({ invite }) {
+    // Hands the link on, by the phone's share sheet or the clipboard, and says how that went, also on
+    // the `button` that asked for it; with `invite` it asks who opens it to add themselves.
+    async hand({ invite, button }) {
       if (!fitsLink(engine)) return tooLong;
       const url = invite ? addressOf(invitation(engine.link())) : fullLink(engine);
       try {
@@ -116,6 +122,7 @@ export function makeShare(engine, { openLink, openJson, setUnits, units, openShe
           return '';
         }
         await navigator.clipboard.writeText(url);
+        sayOn(button, copied);
         return 'Copied: paste it into a message.';
       } catch (error) {
         if (error.name === 'AbortError') return '';
@@ -143,7 +150,7 @@ export function makeShare(engine, { openLink, openJson, setUnits, units, openShe
       if (text.value !== link) {
         text.value = link;
         // What was copied is no longer the present link.
-        if (find('copy-state').textContent === copied) say('');
+        if (find('copy-state').textContent === copied) setText(find('copy-state'), '');
       }
     },
   };

@@ -1,7 +1,7 @@
 // The link: in the address after every change, copied and opened again with the same numbers.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { devices, drag, evaluateNatively, fragment, item, openSheet, settle, snapshot, tap, withPage, world } from '../support/page.mjs';
+import { devices, drag, evaluateNatively, fragment, item, keepPicture, openSheet, settle, snapshot, tap, withPage, world } from '../support/page.mjs';
 
 // The three digits that close a link (engine/share/seal.h): a well-made link of a version to come.
 function sealed(text) {
@@ -123,6 +123,35 @@ test('where the clipboard is closed, the link is selected to be copied by hand',
     });
     assert.equal(selected, `${world.url}#${await fragment(page)}`);
   });
+});
+
+test('what became of a tap that copies is said on the button that was tapped, in sight, and to a reader', async () => {
+  const writing = () => {
+    Object.defineProperty(navigator, 'clipboard', { value: { writeText: () => Promise.resolve() } });
+    Object.defineProperty(navigator, 'share', { value: undefined });
+  };
+  for (const device of [devices.phone, devices.tallPhone, devices.desktop]) {
+    await withPage({ before: writing, device }, async (page) => {
+      for (const [sheet, id, state] of [['share', 'copy-link', '#copy-state'], ['share', 'ask-by-link', '#copy-state'], ['people', 'ask-someone', '#ask-someone + [role="status"]']]) {
+        if (!await page.locator(`#panel-${sheet}`).isVisible()) await openSheet(page, sheet);
+        const button = page.locator(`#${id}`);
+        const label = await button.textContent();
+        await button.scrollIntoViewIfNeeded();
+        await button.click();
+        await page.waitForFunction((one) => document.getElementById(one).textContent === 'Copied.', id);
+        await keepPicture(page, `copied-${id}`);
+        const said = page.locator(state);
+        assert.match(await said.textContent(), /^Copied/);
+        for (const part of [button, said]) {
+          assert.ok(await part.evaluate((element) => {
+            const box = element.getBoundingClientRect();
+            return document.elementFromPoint(box.left + 10, (box.top + box.bottom) / 2) === element;
+          }), `${id}: out of sight`);
+        }
+        await page.waitForFunction(([one, text]) => document.getElementById(one).textContent === text, [id, label], { timeout: 8000 });
+      }
+    });
+  }
 });
 
 test('the share sheet of the phone gets the same link', async () => {
