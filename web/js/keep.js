@@ -28,7 +28,7 @@ export function makeKeep(engine, example, opened, host) {
   let trouble = '';
 
   const tellOnce = (kind) => {
-    if (trouble !== kind) host.tell(told[kind]);
+    if (trouble !== kind) host.tell(told[kind], { waits: true });
     trouble = kind;
   };
 

@@ -21,7 +21,7 @@ export async function workOffline(place, host) {
     host.leave();
     location.reload();
   };
-  const offer = (take) => host.tell('A newer version of this page is here. Your station stays as it is.', { label: 'Use it now', action: take });
+  const offer = (take) => host.tell('A newer version of this page is here. Your station stays as it is.', { label: 'Use it now', action: take, waits: true });
 
   try {
     // The page's policy asks for a policy of its own for each place that a script comes from.

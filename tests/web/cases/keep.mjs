@@ -165,6 +165,50 @@ test('a full storage first lets go of the oldest station without a name', async 
   await context.close();
 });
 
+test('what the page says by itself covers no height, no control and not the middle of the picture', async () => {
+  for (const name of ['tallPhone', 'phone', 'sidePhone', 'tablet', 'desktop']) {
+    await withPage({ device: devices[name] }, async (page) => {
+      await titled(page, 'Mine');
+      await page.getByRole('button', { name: 'Start with the example' }).click();
+      await told(page, /is kept/);
+      await settle(page);
+      await keepPicture(page, `notice-${name}`);
+      const box = await page.locator('#notice').boundingBox();
+      const canvas = await page.locator('#canvas').boundingBox();
+      const { items } = await page.evaluate(() => globalThis.hearthsight.snapshot());
+      const lies = ([x, y, w, h]) => x < box.x + box.width - 1 && x + w > box.x + 1 && y < box.y + box.height - 1 && y + h > box.y + 1;
+      // On a low screen it lies on what is only read: the people's lines and the caution.
+      const free = page.viewportSize().height >= 750 ? [] : ['action:people', 'action:worst'];
+      const under = items.filter(({ id, rect }) => !free.includes(id) && !/^(action:(fit_point|scene)|drag:)/.test(id) && lies(rect)).map(({ id }) => id);
+      assert.deepEqual(under, [], name);
+      const heights = items.filter(({ id }) => id.startsWith('action:why.')).map(({ rect }) => rect);
+      const controls = items.filter(({ id }) => id.startsWith('field:')).map(({ rect }) => rect);
+      assert.ok(heights.length > 0 && controls.length > 0);
+      if (name !== 'sidePhone') {
+        const top = Math.max(...heights.map(([, y, , h]) => y + h));
+        const low = Math.min(...items.filter(({ id }) => id === 'action:people').map(({ rect }) => rect[1]));
+        assert.ok(!lies([canvas.x + canvas.width / 2, (top + low) / 2, 1, 1]), `${name}: the middle of the picture`);
+      }
+      for (const button of await page.locator('#notice button:visible').all()) {
+        const { width, height } = await button.boundingBox();
+        assert.ok(width >= 48 && height >= 48);
+      }
+    });
+  }
+});
+
+test('a second thing to say waits for the first, and is not lost', async () => {
+  await withPage({ before: closed, fragment: 'me.bad' }, async (page) => {
+    await told(page, /damaged/);
+    await change(page, 0.7);
+    assert.match(await page.locator('#notice-text').textContent(), /damaged/, 'the first one is gone unread');
+    await page.locator('#notice-close').click();
+    await told(page, /keeps nothing for this page/);
+    await page.locator('#notice-close').click();
+    await silent(page);
+  });
+});
+
 test('a storage that is cleared meanwhile is told, and this station is kept again', async () => {
   await withPage({}, async (page) => {
     await change(page, 0.7);
