@@ -116,6 +116,20 @@ export function makeDocument(program, host) {
   const example = engine.example();
   const keep = makeKeep(engine, example, host.opened, {
     tell, listChanged, invited: host.invited,
+    toOther: ({ id }) => ({
+      label: 'Show the other',
+      action() {
+        const record = keep.list().find((one) => one.id === id);
+        if (record) openKept(record);
+      },
+    }),
+    changedElsewhere: () => tell('This station was changed in another tab too; here it is as it was before.', {
+      label: 'Show the change',
+      action() {
+        const { id, link } = keep.newest() ?? {};
+        if (id) host.step(() => keep.opening(() => replace(engine.openLink(link)), id).opened);
+      },
+    }),
     passing: (link, records) => answeredBy(engine, link, records).length > 0,
   });
   const backTo = (record) => ({ label: 'Back to it', action: () => openKept(record) });

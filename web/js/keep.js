@@ -18,7 +18,8 @@ const told = {
 const namesOf = (config) => (config.cooks || []).map(({ name }) => name).filter(Boolean).join(', ');
 
 // `example`: { link, title }; `opened`: the link that the page opened with. `host`: tell(text),
-// listChanged(), invited, whether the page opened with an invitation, and passing(link, records):
+// listChanged(), toOther(record), the label and action that lead to what another tab made of it,
+// changedElsewhere(), invited, whether the page opened with an invitation, and passing(link, records):
 // whether this link, new here, is only to be looked at before something in it changes.
 export function makeKeep(engine, example, opened, host) {
   const tab = shelf.newId();
@@ -56,6 +57,21 @@ export function makeKeep(engine, example, opened, host) {
   // What is on the shelf under this tab's id was written by another tab.
   const isForeign = (found) => found && (found.change !== here.change || found.tab !== here.tab);
 
+  // Another tab has changed this tab's station. What was changed here as well becomes a copy at once;
+  // where nothing was, the person is told, and goes on with the other form or with a copy of this one.
+  let heard = '';
+  function heedOthers() {
+    const found = safely(() => shelf.find(here.id), null);
+    const link = engine.link();
+    if (!isForeign(found) || found.link === link) return;
+    if (timer || link !== here.link) {
+      write();
+    } else if (heard !== here.id) {
+      heard = here.id;
+      host.changedElsewhere();
+    }
+  }
+
   const claim = () => safely(() => sessionStorage.setItem(ownStation, here.id));
 
   function write() {
@@ -65,11 +81,11 @@ export function makeKeep(engine, example, opened, host) {
       const link = engine.link();
       let found = shelf.find(here.id);
       if (isForeign(found)) {
+        host.tell(told.twice, host.toOther(found));
         here = fresh(link);
         found = null;
-        host.tell(told.twice);
       } else if (!found && here.change > 0 && shelf.cleared()) {
-        host.tell(told.cleared);
+        host.tell(told.cleared, { waits: true });
       }
       here.link = link;
       if (found?.link === link) return;
@@ -89,6 +105,7 @@ export function makeKeep(engine, example, opened, host) {
     const records = safely(() => shelf.all(), []);
     const same = records.filter((one) => one.link === link);
     const found = same.find(({ id }) => id === wanted) || same[0];
+    heard = '';
     here = found ? { id: found.id, change: found.change, tab: found.tab, link } : fresh(link);
     if (found) claim(); else if (link !== example.link && (invited || !host.passing(link, records))) write();
     return Boolean(found);
@@ -120,13 +137,13 @@ export function makeKeep(engine, example, opened, host) {
   };
   addEventListener('pagehide', flush);
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') flush();
+    // A phone tells a page in the background nothing of what other tabs do.
+    if (document.visibilityState === 'hidden') flush(); else heedOthers();
   });
   addEventListener('storage', (event) => {
     const id = shelf.changedBy(event);
     if (id === null) return;
-    // The shelf has this tab's station in another form now: what is here becomes a copy at once.
-    if (id === here.id && safely(() => isForeign(shelf.find(id)) && shelf.find(id).link !== engine.link(), false)) write();
+    if (id === here.id) heedOthers();
     host.listChanged();
   });
 
@@ -142,6 +159,8 @@ export function makeKeep(engine, example, opened, host) {
       if (here.change === 0) write();
     },
     list: () => safely(() => shelf.all(), []),
+    // This tab's station as it was last kept, by whichever tab.
+    newest: () => safely(() => shelf.find(here.id), null),
 
     changed,
 

@@ -249,6 +249,42 @@ test('two tabs with one station: both go on, and neither overwrites the other', 
   await context.close();
 });
 
+test('a tab whose station another tab has changed says so, shows it by one tap, and loses nothing', async () => {
+  const context = await newContext();
+  await withPage({ context }, async (one) => {
+    await change(one, 0.7);
+    const before = await fragment(one);
+    await withPage({ context }, async (two) => {
+      await change(two, 0.3);
+      const after = await fragment(two);
+      await told(one, /changed in another tab too; here it is as it was before/);
+      await keepPicture(one, 'other-tab');
+      assert.equal(await fragment(one), before, 'the picture changed by itself');
+      assert.equal(await stations(one).count(), 1, 'a copy of what nobody changed here');
+      await one.getByRole('button', { name: 'Show the change' }).click();
+      await settle(one);
+      assert.equal(await fragment(one), after);
+      await silent(one);
+      assert.equal(await stations(one).count(), 1);
+      // What is changed from here on is this station's, and the other tab hears of it in its turn.
+      await change(one, 0.9);
+      await silent(one);
+      await told(two, /changed in another tab too/);
+      assert.equal(await stations(one).count(), 1);
+      // What was there before is a step back, and goes on as a copy.
+      await two.locator('#notice-close').click();
+      await change(two, 0.5);
+      await told(two, /both are kept/);
+      const links = await linksKept(two);
+      assert.ok(links.includes(await fragment(one)) && links.includes(await fragment(two)));
+      await two.getByRole('button', { name: 'Show the other' }).click();
+      await settle(two);
+      assert.equal(await fragment(two), await fragment(one));
+    });
+  });
+  await context.close();
+});
+
 test('a tab that slept while another one changed its station does not write over it', async () => {
   const context = await newContext();
   // As in a phone's background: no word of the other tab arrives.
