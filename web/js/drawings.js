@@ -4,7 +4,7 @@
 // beside the section it belongs to, with its values as a table under it.
 
 import { el, setHidden, setText, syncList } from './dom.js';
-import { fillTable, makeTable } from './results.js';
+import { fillTable, makeTable, scroller } from './results.js';
 
 const find = (id) => document.getElementById(id);
 // While something is dragged, a picture waits for the hand to rest.
@@ -30,7 +30,7 @@ export function makeDrawings(engine) {
     const part = el('details', { class: 'drawing' },
       el('summary'),
       el('figure', {},
-        el('div', { class: 'scroll', tabindex: '0', role: 'group' }, el('img')),
+        scroller(el('img')),
         el('figcaption')),
       el('div', { class: 'row' },
         el('button', { type: 'button', class: 'plain', text: 'Save drawing', click: () => save(part.dataset) }),

@@ -70,12 +70,31 @@ export function fillTable(box, table) {
   syncList(body, table.rows, () => el('tr'), (row, cells) => {
     // The first cell names its row.
     syncList(row, cells, (cell, index) => (index === 0 ? el('th', { scope: 'row' }) : el('td')),
-      setText);
+      (cell, words) => {
+        setText(cell, words);
+        // What is read as words is not to stand one under the other.
+        cell.dataset.words = words.length > 40 ? 'many' : words.length > 12 ? 'some' : 'few';
+      });
   });
 }
 
+// On which sides a box that scrolls sideways goes on, for its looks to say so.
+function mark(box) {
+  const left = box.scrollLeft > 1 ? 'left' : '';
+  const right = box.scrollLeft + box.clientWidth < box.scrollWidth - 1 ? 'right' : '';
+  const more = `${left} ${right}`.trim();
+  if (box.dataset.more !== more) box.dataset.more = more;
+}
+const sizes = new ResizeObserver((entries) => entries.forEach(({ target }) => mark(target.closest('.scroll'))));
+export function scroller(content) {
+  const box = el('div', { class: 'scroll', tabindex: '0', role: 'group' }, content);
+  box.addEventListener('scroll', () => mark(box), { passive: true });
+  for (const part of [box, content]) sizes.observe(part);
+  return box;
+}
+
 // A wide table scrolls inside its own box, which a keyboard can reach.
-export const makeTable = () => el('div', { class: 'scroll', tabindex: '0', role: 'group' }, el('table', {},
+export const makeTable = () => scroller(el('table', {},
   el('caption'), el('thead', {}, el('tr')), el('tbody')));
 
 function section(element, data, openRule) {

@@ -8,7 +8,7 @@ import { createRequire } from 'node:module';
 import path from 'node:path';
 import test from 'node:test';
 import { openConfig } from '../support/large.mjs';
-import { at, devices, item, mainFields, middle, openSheet, root, settle, snapshot, withPage } from '../support/page.mjs';
+import { at, devices, item, keepPicture, mainFields, middle, openSheet, root, settle, snapshot, withPage } from '../support/page.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -218,6 +218,66 @@ test('a screen zoomed to 200 % loses nothing sideways, and its sheets open and c
     const before = (await snapshot(page)).frame;
     assert.ok(before > 0, 'no picture at 200 %');
   });
+});
+
+test('a wide table says where it goes on, and its rows keep their heads and their words together', async () => {
+  for (const [device, text] of [[devices.tallPhone, 100], [devices.tallPhone, 200], [devices.desktop, 100]]) {
+    await withPage({ device, extra: { locale: 'en-US' } }, async (page) => {
+      await page.evaluate((size) => { document.documentElement.style.fontSize = `${size}%`; }, text);
+      for (const name of ['why', 'people', 'oven']) {
+        if (device !== devices.desktop) await openSheet(page, name);
+        await page.waitForTimeout(200);
+        const boxes = await page.locator(`#panel-${name} .scroll:visible`).evaluateAll(async (all) => {
+          const frame = () => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); });
+          const found = [];
+          for (const box of all) {
+            const cue = () => getComputedStyle(box, '::before').content;
+            const wide = box.scrollWidth > box.clientWidth + 1;
+            const head = box.querySelector('tbody th');
+            const caption = box.querySelector('caption');
+            const one = { label: box.getAttribute('aria-label'), tab: box.tabIndex, wide, before: cue() };
+            one.caption = caption.getBoundingClientRect().right <= box.getBoundingClientRect().right + 1;
+            // The longest run of lines of a row's head, counted in words that could stand beside each other.
+            one.heads = [...box.querySelectorAll('tbody th')].map((cell) => {
+              const range = document.createRange();
+              range.selectNodeContents(cell);
+              const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+              return [cell.textContent, lines, cell.textContent.split(/\s+/).length];
+            });
+            if (wide) {
+              box.scrollLeft = 1e6;
+              await frame();
+              await frame();
+              one.after = cue();
+              one.head = Math.abs(head.getBoundingClientRect().left - box.getBoundingClientRect().left) < 2;
+              one.share = head.offsetWidth / box.clientWidth;
+              box.scrollLeft = 0;
+            }
+            found.push(one);
+          }
+          return found;
+        });
+        for (const box of boxes) {
+          const which = `${name} ${text} %: ${box.label}`;
+          assert.ok(box.label && box.tab === 0, which);
+          assert.ok(box.caption, `${which}: the caption is cut off`);
+          if (box.wide) {
+            assert.match(box.before, /right/, which);
+            assert.match(box.after, /left/, which);
+            assert.ok(box.head, `${which}: the rows lose their heads`);
+            assert.ok(box.share <= 0.62, `${which}: the heads leave no room, ${box.share}`);
+          } else {
+            assert.ok(!/More/.test(box.before), which);
+          }
+          if (text === 100) for (const [words, lines, count] of box.heads) assert.ok(count < 3 || lines < count, `${which}: a word a line in "${words}"`);
+        }
+        if (device !== devices.desktop && boxes.length > 0) {
+          await page.locator(`#panel-${name} .scroll:visible`).first().scrollIntoViewIfNeeded();
+          await keepPicture(page, `table-${name}-${text}`);
+        }
+      }
+    });
+  }
 });
 
 test('in forced colours edges, focus and what is off can still be told', async () => {
