@@ -16,6 +16,7 @@ import { makeStart } from './start.js';
 import { makeStations, nameOf } from './stations.js';
 import { makeStock } from './stock.js';
 import { makeSurvey } from './survey.js';
+import { recall } from './store.js';
 import { makeTell } from './tell.js';
 import { makeTilt } from './tilt.js';
 
@@ -157,7 +158,7 @@ export function makeDocument(program, host) {
     units: host.units,
   });
   share.heedDrops(tell);
-  listenToPaper(engine);
+  const paper = listenToPaper(engine, host.units);
   listenToStrips(engine, host.units);
   const survey = makeSurvey(engine, actions, { after, place: find('ground') });
   const stock = makeStock(engine, actions, { after, place: find('ground') });
@@ -205,7 +206,10 @@ export function makeDocument(program, host) {
   compare = makeCompare(shelfPlace, engine, { list: keep.list, units: host.units });
   workOffline(shelfPlace, { tell, leave: keep.flush });
 
-  const start = makeStart(engine, { open: (body) => openOther(body) });
+  const start = makeStart(engine, {
+    open: (body) => openOther(body), openSheet: host.openSheet, setUnits: host.setUnits,
+    unitsChosen: () => recall('units') !== null,
+  });
   const tilt = makeTilt(engine, { names: cooks, put: actions.set, reveal: (path) => openField(path) });
   const drawings = makeDrawings(engine);
 
@@ -261,6 +265,7 @@ export function makeDocument(program, host) {
     setHidden(find('strips'), !report.survey?.base);
     forgetNext = false;
     share.update();
+    paper.update();
     compare.update();
     find('undo').disabled = !engine.canUndo();
     find('redo').disabled = !engine.canRedo();

@@ -18,10 +18,11 @@ const progressWords = ({ done, all, inches }) =>
   `${inches ? 'What an inch more of each body would cost' : 'The cuts of the station'}: ${done} of ${all} plans made.`;
 
 // The packet: made when asked for, its PDF saved at once, every other file beside it.
-function offerPacket(engine, say) {
+function offerPacket(engine, units, say) {
   const paper = el('select', { id: 'packet-paper' },
     el('option', { value: 'letter', text: 'Letter' }), el('option', { value: 'a4', text: 'A4' }));
-  if (document.querySelector('input[name="units"]:checked')?.value === 'mm') paper.value = 'a4';
+  let picked = false;
+  paper.addEventListener('change', () => { picked = true; });
   const make = el('button', { type: 'button', class: 'plain', id: 'make-packet', text: 'Make the packet' });
   const stop = el('button', { type: 'button', class: 'plain', id: 'stop-packet', text: 'Stop, and take the best so far', hidden: true });
   const bar = el('progress', { id: 'packet-progress', 'aria-label': 'The packet', hidden: true });
@@ -43,7 +44,7 @@ function offerPacket(engine, say) {
       script: ownFile('js/packet-worker.js'),
       address: location.href.split('#')[0],
       letter: letter(),
-      units: document.querySelector('input[name="units"]:checked').value,
+      units: units(),
       told(progress) {
         bar.max = progress.all;
         bar.value = progress.done;
@@ -87,9 +88,16 @@ function offerPacket(engine, say) {
       if (error.name !== 'AbortError') save(pdf, pdf.name);
     }
   });
+  return {
+    // The paper goes with the units until a person has picked one.
+    update() {
+      if (!picked) paper.value = paperOf(units());
+    },
+  };
 }
 
-export function listenToPaper(engine) {
+// `units()` says which paper a reader has.
+export function listenToPaper(engine, units) {
   const say = (words) => setText(find('paper-state'), words);
   // The sheet opens in its own tab, under this page's policy, so its looks are links to our own
   // files; what is saved has them inside.
@@ -100,7 +108,7 @@ export function listenToPaper(engine) {
       say('This browser opens no second page: save the whole report instead.');
     }
   });
-  offerPacket(engine, say);
+  const packet = offerPacket(engine, units, say);
   find('save-report').addEventListener('click', async () => {
     try {
       const styles = await Promise.all(looks.map(async (url) => {
@@ -113,6 +121,7 @@ export function listenToPaper(engine) {
       say('The report needs the network once: try again when there is some.');
     }
   });
+  return packet;
 }
 
 // Full-size strips of the base's cuts, as a file: in a tab of this page its policy would drop the

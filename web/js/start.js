@@ -1,12 +1,20 @@
-// The first minute: three answers, and the station is one's own. Only while the invented household is
-// on the screen; whoever wants to look round first leaves it alone.
+// The first minute: three answers, and the station is one's own. It stands in the bar while the
+// invented household is on the screen; afterwards a button leads back to it.
 
 import { el, setHidden, setText, syncList } from './dom.js';
 
 const find = (id) => document.getElementById(id);
 const words = (problems) => problems.map(({ path, message }) => message.replace(`${path}: `, '')).join(' ');
 
-// `host`: open(body) shows another station and gives the problems.
+// A height in metres, centimetres or millimetres: it says so, or it can be nothing else ("178", "1.78").
+function isMetric(text) {
+  if (/\d\s*([cm]?m|(centi|milli)?met(re|er)s?)(?![a-z])/i.test(text)) return true;
+  const bare = Number(text.trim().replace(',', '.'));
+  return bare >= 100 || (bare > 0 && bare < 2.6);
+}
+
+// `host`: open(body) shows another station and gives the problems; openSheet(name); setUnits(name);
+// unitsChosen(), whether a person has done that here before.
 export function makeStart(engine, host) {
   const kind = el('select', { id: 'start-kind' });
   const tall = el('input', { id: 'start-tall', type: 'text', autocomplete: 'off', 'aria-describedby': 'start-help start-error' });
@@ -24,6 +32,11 @@ export function makeStart(engine, host) {
   function start(event) {
     event.preventDefault();
     const problems = host.open(() => engine.startOwn(tall.value, short.value, kind.value));
+    if (problems.length === 0) {
+      again = false;
+      // Who says metres is answered in millimetres.
+      if (isMetric(tall.value) && !host.unitsChosen()) host.setUnits('mm');
+    }
     setText(error, words(problems));
     const wrong = (input, key) => {
       const bad = problems.some(({ path }) => path.startsWith(key));
@@ -34,9 +47,38 @@ export function makeStart(engine, host) {
     form.querySelector('[aria-invalid]')?.focus();
   }
 
+  const panel = find('panel-start');
+  const intro = panel.querySelector('p');
+  const invented = intro.textContent;
+  let again = false;
+  let ofExample = true;
+  // The way back to it, where people and where kept stations are looked for.
+  const buttons = [find('cooks'), find('kept')].map((place) => {
+    const button = el('button', {
+      type: 'button', class: 'plain start-again', text: 'Start again with three answers', hidden: true,
+      click() {
+        again = true;
+        show();
+        host.openSheet('start');
+      },
+    });
+    if (place.id === 'cooks') place.before(button); else place.append(button);
+    return button;
+  });
+
+  function show() {
+    // Loaded again with it open, it is open.
+    if (panel.classList.contains('open')) again = true;
+    setHidden(panel, !ofExample && !again);
+    setHidden(document.querySelector('#bar [data-sheet="start"]'), !ofExample);
+    for (const button of buttons) setHidden(button, ofExample);
+    setText(intro, ofExample ? invented : 'Three answers begin another station. The one you have is kept on this device.');
+  }
+
   return {
     update(isExample, field, units) {
-      for (const part of [find('panel-start'), document.querySelector('#bar [data-sheet="start"]')]) setHidden(part, !isExample);
+      ofExample = isExample;
+      show();
       for (const input of [tall, short]) input.inputMode = units === 'mm' ? 'decimal' : 'text';
       if (kind.children.length > 0) return;
       syncList(kind, field.choices, () => el('option'), (option, { value, label }) => {

@@ -1,7 +1,7 @@
 // The first minute: who knows only the address has heights for two people after three answers.
 import assert from 'node:assert/strict';
 import test from 'node:test';
-import { configOf, devices, evaluateNatively, fragment, keepPicture, phone, settle, snapshot, titled, withPage, world } from '../support/page.mjs';
+import { configOf, devices, evaluateNatively, fragment, keepPicture, openSheet, phone, settle, snapshot, titled, told, withPage, world } from '../support/page.mjs';
 
 const button = (page) => page.locator('#bar [data-sheet="start"]');
 
@@ -85,6 +85,59 @@ test('it can be left alone, and a station of one\'s own is never asked', async (
     assert.ok(!await page.locator('#panel-start').isVisible());
   });
   await context.close();
+});
+
+test('heights said in metres are answered in millimetres, on A4, until a person chooses', async () => {
+  for (const [said, units, paper] of [['1.85 m', 'mm', 'a4'], ['1,85m', 'mm', 'a4'], ['185 cm', 'mm', 'a4'], ['178', 'mm', 'a4'], ['5 ft 10 in', 'inch', 'letter'], ['70', 'inch', 'letter']]) {
+    await withPage({ extra: { locale: 'en-US' } }, async (page) => {
+      assert.equal(await page.locator('#packet-paper').inputValue(), 'letter');
+      await button(page).tap();
+      await page.locator('#start-tall').fill(said);
+      await page.getByRole('button', { name: 'Show my heights' }).tap();
+      await settle(page);
+      assert.equal((await snapshot(page)).items.find(({ id }) => id === 'action:units').value, units === 'mm' ? 'mm' : 'in', said);
+      await openSheet(page, 'share');
+      assert.ok(await page.locator(`input[name="units"][value="${units}"]`).isChecked(), said);
+      assert.equal(await page.locator('#packet-paper').inputValue(), paper, said);
+      if (said !== '1.85 m') return;
+      // A person's own choice of paper and of units stands from then on.
+      await page.locator('#packet-paper').selectOption('a4');
+      await page.getByLabel('Feet and inches').check();
+      await settle(page);
+      assert.equal(await page.locator('#packet-paper').inputValue(), 'a4');
+      await page.getByRole('button', { name: 'Start again' }).filter({ visible: true }).tap();
+      await page.locator('#start-tall').fill('180 cm');
+      await page.getByRole('button', { name: 'Show my heights' }).tap();
+      await settle(page);
+      assert.equal((await configOf(page)).cooks[0].stature_mm, 1800);
+      assert.equal((await snapshot(page)).items.find(({ id }) => id === 'action:units').value, 'in');
+    });
+  }
+});
+
+test('after the first time the three questions are one tap away, and what was there is kept', async () => {
+  for (const device of [devices.tallPhone, devices.desktop]) {
+    await withPage({ device, extra: { locale: 'en-GB' } }, async (page) => {
+      const again = page.getByRole('button', { name: 'Start again' }).filter({ visible: true });
+      assert.equal(await again.count(), 0);
+      await titled(page, 'First');
+      if (device === devices.tallPhone) await openSheet(page, 'people');
+      await keepPicture(page, `start-again-${device === devices.desktop ? 'desktop' : 'phone'}`);
+      await again.first().click();
+      await page.locator('#start-tall').waitFor();
+      assert.ok(await page.locator('#head-start').evaluate((head) => head === document.activeElement));
+      assert.match(await page.locator('#panel-start p').first().textContent(), /is kept on this device/);
+      await page.locator('#start-tall').fill('185');
+      await page.getByRole('button', { name: 'Show my heights' }).click();
+      await settle(page);
+      assert.equal((await configOf(page)).cooks.length, 1);
+      assert.ok(!await page.locator('#panel-start').isVisible());
+      await told(page, /is kept/);
+      await page.getByRole('button', { name: 'Back to it' }).click();
+      await settle(page);
+      assert.equal((await configOf(page)).title, 'First');
+    });
+  }
 });
 
 test('the three questions fit every screen, in reach of a thumb', async () => {
