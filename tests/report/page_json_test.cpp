@@ -70,7 +70,8 @@ TEST_CASE("the page has its sections in their order", "[report][page]") {
   std::string order;
   for (const json& each : page.at("sections")) order += each.at("id").get<std::string>() + " ";
   CHECK(order ==
-        "people height_reasons findings arrangements fit sensitivity clearances heat light weather reach "
+        "people height_reasons findings arrangements fit sensitivity clearances heat light weather "
+        "reach "
         "station "
         "trial cautions sources ");
   CHECK(built(Units::Millimetre).at("units") == "mm");
