@@ -108,7 +108,15 @@ void Printer::part(const DocPart& part, std::vector<std::size_t>& starts) {
   flow.words({}, part.title, kPartHead_mm, 0, PdfFont::Bold);
   flow.skip(2.5);
   flow.fresh();
-  for (const DocBlock& each : part.blocks) block(each);
+  for (std::size_t i = 0; i < part.blocks.size(); ++i) {
+    // A heading stands on the page of what it heads.
+    const DocBlock* next = i + 1 < part.blocks.size() ? &part.blocks[i + 1] : nullptr;
+    if (part.blocks[i].kind == DocBlock::Kind::Heading && next != nullptr && next->figure &&
+        !next->whole_page) {
+      flow.need(3 * kHead_mm + flow.figure_high_mm(*next, document.units));
+    }
+    block(part.blocks[i]);
+  }
   for (const TemplateSheet& strip : part.strips) {
     const PaperSize size = size_of(document.paper);
     pdf.add_page(size.width_mm, size.height_mm);

@@ -76,21 +76,37 @@ void PdfFlow::draw(const DocBlock& block, const FigureFit& fit, double x_mm, dou
   draw_on(pdf_, block.figure->drawing, block.figure->text_mm, origin, fit.scale);
 }
 
-void PdfFlow::figure(const DocBlock& block, Units units) {
+PdfFlow::Placed PdfFlow::place(const DocBlock& block, Units units) {
   constexpr double kLikedHigh_mm = 100;
+  Placed out;
+  // Under the picture: its caption, then what scale it has.
+  out.caption = pdf_lines(letters(block.words), PdfFont::Plain, kSmall_mm, width());
+  out.head_mm = block.head.empty() ? 0 : 1.7 * kHead_mm;
+  out.foot_mm = kLeading * kSmall_mm * static_cast<double>(out.caption.size() + 1) + 3;
+  const double around = out.head_mm + out.foot_mm;
+  const double most_high = (block.whole_page ? room() : top() - bottom()) - around;
+  out.fit =
+      fit_figure(block, {width(), most_high, block.whole_page ? most_high : kLikedHigh_mm}, units);
+  return out;
+}
+
+double PdfFlow::figure_high_mm(const DocBlock& block, Units units) {
+  const std::size_t lost = lost_;  // its words are counted when they are printed
+  const double high_mm = place(block, units).high_mm();
+  lost_ = lost;
+  return high_mm;
+}
+
+void PdfFlow::figure(const DocBlock& block, Units units) {
   if (block.whole_page) {
     const bool lying = lies(block);
     if (y_ < fresh_y_ - 0.01 || lying != (wide_ > high_)) page(lying);
   }
-  // Under the picture: its caption, then what scale it has.
-  std::vector<std::string> caption =
-      pdf_lines(letters(block.words), PdfFont::Plain, kSmall_mm, width());
-  const double head = block.head.empty() ? 0 : 1.7 * kHead_mm;
-  const double foot = kLeading * kSmall_mm * static_cast<double>(caption.size() + 1) + 3;
-  const double most_high = block.whole_page ? room() - head - foot : top() - bottom() - head - foot;
-  const FigureFit fit =
-      fit_figure(block, {width(), most_high, block.whole_page ? most_high : kLikedHigh_mm}, units);
-  need(head + fit.high_mm() + foot);
+  Placed placed = place(block, units);
+  const FigureFit& fit = placed.fit;
+  const double head = placed.head_mm;
+  std::vector<std::string>& caption = placed.caption;
+  need(placed.high_mm());
   if (head > 0) {
     skip(kHead_mm * 1.2);
     pdf_.text({left(), y_}, letters(block.head), PdfFont::Bold, kHead_mm);

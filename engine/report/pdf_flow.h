@@ -45,6 +45,8 @@ class PdfFlow {
              PdfFont font = PdfFont::Plain, PdfColour colour = {});
   void table(const Table& table);
   void figure(const DocBlock& block, Units units);
+  // Height that this figure takes where it does not stand on a page of its own.
+  double figure_high_mm(const DocBlock& block, Units units);
   void step(const DocBlock& block, Units units);
   void measure(const DocBlock& block);
 
@@ -56,6 +58,13 @@ class PdfFlow {
   Pdf& pdf() { return pdf_; }
 
  private:
+  struct Placed {
+    std::vector<std::string> caption;
+    double head_mm = 0, foot_mm = 0;
+    FigureFit fit;
+    double high_mm() const { return head_mm + fit.high_mm() + foot_mm; }
+  };
+  Placed place(const DocBlock& block, Units units);
   // Its upper left corner here.
   void draw(const DocBlock& block, const FigureFit& fit, double x_mm, double y_mm);
 
