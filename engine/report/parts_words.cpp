@@ -1,6 +1,7 @@
 #include "engine/report/parts_words.h"
 
 #include <set>
+#include <string_view>
 
 namespace hs::report {
 
@@ -21,8 +22,19 @@ std::string places_words(const parts::Part& part, const evaluate::Build& build) 
   for (const std::size_t piece : part.pieces) {
     places.insert(parts::place_text(build.frame.pieces[piece]));
   }
-  std::string where;
-  for (const std::string& place : places) where += (where.empty() ? "" : "; ") + place;
+  // "under the oven, bay 1", "under the oven, bay 2": bays of one run are told together.
+  constexpr std::string_view kBay = ", bay ";
+  std::string where, run;
+  for (const std::string& place : places) {
+    const std::size_t at = place.rfind(kBay);
+    const std::string of = at == std::string::npos ? std::string() : place.substr(0, at);
+    if (!of.empty() && of == run) {
+      where += ", " + place.substr(at + kBay.size());
+    } else {
+      where += (where.empty() ? "" : "; ") + place;
+    }
+    run = of;
+  }
   return where;
 }
 
