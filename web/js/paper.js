@@ -23,7 +23,7 @@ function offerPacket(engine, units, say) {
     el('option', { value: 'letter', text: 'Letter' }), el('option', { value: 'a4', text: 'A4' }));
   let picked = false;
   paper.addEventListener('change', () => { picked = true; });
-  const make = el('button', { type: 'button', class: 'plain', id: 'make-packet', text: 'Make the packet' });
+  const make = el('button', { type: 'button', class: 'main', id: 'make-packet', text: 'Make the packet' });
   const stop = el('button', { type: 'button', class: 'plain', id: 'stop-packet', text: 'Stop, and take the best so far', hidden: true });
   const bar = el('progress', { id: 'packet-progress', 'aria-label': 'The packet', hidden: true });
   const files = el('div', { id: 'packet-files' });
