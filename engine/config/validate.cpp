@@ -108,8 +108,8 @@ void check_names(const Config& config, std::vector<Problem>& problems) {
     for (std::size_t j = 0; j < i; ++j) {
       if (config.cooks[i].name != config.cooks[j].name) continue;
       problems.push_back({"cooks." + std::to_string(i) + ".name",
-                          "\"" + shortened(config.cooks[i].name) + "\", which cook " +
-                              std::to_string(j) + " has already,",
+                          "\"" + shortened(config.cooks[i].name) + "\", the name of cook " +
+                              std::to_string(j + 1) + ",",
                           "a name of their own"});
       break;
     }

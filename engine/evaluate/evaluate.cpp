@@ -127,8 +127,11 @@ ArrangementResult arrangement_result(const config::Config& config, const Scene& 
     if (config::works_at_prep(cook) && plan.heights.counter_mm && !young_child(cook, body)) {
       const Band band = prep_band_of(config, cook, body);
       const double offset_mm = body.elbow.value_mm - *plan.heights.counter_mm;
-      result.dough_off_mm =
-          std::max({result.dough_off_mm, band.low_mm - offset_mm, offset_mm - band.high_mm});
+      const double off_mm = std::max(band.low_mm - offset_mm, offset_mm - band.high_mm);
+      if (off_mm > result.dough_off_mm) {
+        result.dough_off_mm = off_mm;
+        result.dough_off_cook = i;
+      }
     }
   }
   return result;

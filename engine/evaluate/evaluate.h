@@ -130,6 +130,7 @@ struct ArrangementResult {
   // What is given up against each cook's own best: the largest losses.
   double unseen_line = 0;   // of the target, worst oven cook, upright at the watching distance
   double dough_off_mm = 0;  // outside the dough band, worst prep cook
+  std::optional<std::size_t> dough_off_cook;
 };
 
 enum class Measure : std::uint8_t { Eye, Elbow, Shoulder };

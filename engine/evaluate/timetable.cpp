@@ -16,7 +16,7 @@ using schedule::Task;
 
 // At the pace of a careful beginner, minutes: our judgement, all of them.
 constexpr int kPass = 4, kStick = 12, kTrimPart = 6, kHole = 3, kScrew = 2, kFront = 30;
-constexpr int kFitting = 40, kDay = 24 * 60;
+constexpr int kDryBox = 20, kFitting = 40, kDay = 24 * 60;
 constexpr double kPrimed_m2_h = 5, kSubstrate_min = 45;
 constexpr int kDelivery_min = 3 * kDay;  // boards and sheets come
 constexpr int kFolding_min = 14 * kDay;  // a fabricator's usual answer is one to three weeks
@@ -29,8 +29,9 @@ int whole(double minutes) { return static_cast<int>(std::lround(std::clamp(minut
 // What is counted from the station.
 struct Counted {
   int board_passes = 0, boards = 0, sheet_passes = 0, sheets = 0, sheet_parts = 0, holes = 0;
-  int box_screws = 0, fronts = 0, crosses = 0, boxes = 0, tops = 0;
+  int screws = 0, fronts = 0, crosses = 0, boxes = 0, tops = 0;
   double primed_m2 = 0, painted_m2 = 0;
+  bool block = false;  // under the oven, on its counter
 };
 
 Counted count(const Evaluation& e, const Packet& packet) {
@@ -52,17 +53,19 @@ Counted count(const Evaluation& e, const Packet& packet) {
     if (part.material == frame::Material::Metal) n.tops += part.quantity();
   }
   n.boxes /= 2;
+  n.block = e.build->frame.places.riser.has_value();
   for (const parts::Hardware& one : e.build->parts.hardware) {
-    if (one.name.find("screw") != std::string::npos) n.box_screws += whole(one.quantity);
+    if (one.name.find("screw") != std::string::npos) n.screws += whole(one.quantity);
   }
   n.primed_m2 = packet.painting.primer.area_m2;
   for (const PaintAmount& paint : packet.painting.paints) n.painted_m2 += paint.area_m2;
   return n;
 }
 
-std::string counted_words(int number, std::string_view what, int each) {
+// "34 saw passes, 4 min each"; `more`: what comes to it, so that the hours can be worked out again.
+std::string counted_words(int number, std::string_view what, int each, std::string more = {}) {
   return std::to_string(number) + " " + std::string(what) + ", " + std::to_string(each) +
-         " min each";
+         " min each" + (more.empty() ? "" : "; ") + more;
 }
 
 struct Maker {
@@ -107,22 +110,25 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
       .add("buy.delivery", "boards and sheets come", 0, {"buy.order"},
            {"three days: ask the yard", "nobody", "", "", ""})
       .wait_min = kDelivery_min;
-  Task& carriers = maker.add(
-      "base.cut", "cut the boards of the base and the face",
-      kStick * n.boards + kPass * n.board_passes, {"buy.delivery"},
-      {counted_words(n.board_passes, "saw passes", kPass), "the builder", "mitre saw, square",
-       "Glasses and ear muffs; hands off the line of the cut.", "frame_pulled_apart"});
+  Task& carriers =
+      maker.add("base.cut", "cut the boards of the base and the face",
+                kStick * n.boards + kPass * n.board_passes, {"buy.delivery"},
+                {counted_words(n.board_passes, "saw passes", kPass,
+                               counted_words(n.boards, "boards", kStick)),
+                 "the builder", "mitre saw, square",
+                 "Glasses and ear muffs; hands off the line of the cut.", "frame_pulled_apart"});
   carriers.who = n.boards > 0 ? kBuilder : kNobody;
   maker
       .add("base.fit", "fit the base on site, level it on shims", 60 + 30 * n.crosses, {"base.cut"},
-           {counted_words(n.crosses, "cross pieces", 30), "the builder",
+           {counted_words(n.crosses, "cross pieces", 30, "an hour to set out"), "the builder",
             "level, shims, impact driver", "Before any cabinet comes: they stand on it.",
             "frame_pulled_apart"})
       .needs = schedule::kDryDay;
   maker.add("sheets.cut", "saw the sheets, strips first",
             kStick * n.sheets + kPass * n.sheet_passes, {"buy.delivery"},
-            {counted_words(n.sheet_passes, "saw passes", kPass), "the builder",
-             "track saw, square, two trestles",
+            {counted_words(n.sheet_passes, "saw passes", kPass,
+                           counted_words(n.sheets, "sheets", kStick)),
+             "the builder", "track saw, square, two trestles",
              "Two lift a sheet; the offcut must not fall on the blade.", ""});
   maker.add("sheets.trim", "trim the parts to their finished size, number them",
             kTrimPart * n.sheet_parts, {"sheets.cut"},
@@ -144,9 +150,9 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
             "If the glue lets go and the wood does not break, find out why first.", ""})
       .unbroken = true;
   maker.add("dry.fit", "put the boxes together dry, hang fronts, number them, take them off",
-            kFront * n.fronts + 20 * n.boxes, {"holes.drill"},
-            {counted_words(n.fronts, "fronts", kFront), "the builder", "clamps, masking tape", "",
-             "frame_front"});
+            kFront * n.fronts + kDryBox * n.boxes, {"holes.drill"},
+            {counted_words(n.fronts, "fronts", kFront, counted_words(n.boxes, "boxes", kDryBox)),
+             "the builder", "clamps, masking tape", "", "frame_front"});
   if (packet.wiring) {
     const int fittings = static_cast<int>(packet.wiring->fittings.size());
     maker.add("wiring.cut", "cut the openings for boxes and wires, seal their edges",
@@ -162,10 +168,12 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
   primer.needs = primer.holds = schedule::kPaintDay;
   primer.hold_min = kHold_min;
   maker
-      .add("boxes.assemble", "glue and screw the boxes", kScrew * n.box_screws + 20 * n.boxes,
-           {"paint.primer", "joint.pull"},
-           {counted_words(n.box_screws, "screws", kScrew), "the builder", "driver, clamps, square",
-            "", "frame_front"})
+      .add("boxes.assemble",
+           n.block ? "glue and screw the boxes and the oven's block" : "glue and screw the boxes",
+           kScrew * n.screws + kDryBox * n.boxes, {"paint.primer", "joint.pull"},
+           {counted_words(n.screws, "screws of the whole station", kScrew,
+                          counted_words(n.boxes, "boxes", kDryBox)),
+            "the builder", "driver, clamps, square", "", "frame_front"})
       .wait_min = cure_min(finish::trim_adhesive());
   std::string_view before = "boxes.assemble";
   const int coats = whole(config.finish.coats);
@@ -184,11 +192,14 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
   maker
       .add("site.cabinets", "set the cabinets on the base, bolt and screw them", 60 + 45 * n.boxes,
            {"base.fit", before},
-           {counted_words(n.boxes, "boxes", 45), "the builder and a second person",
-            "level, clamps, driver", "Two lift what is above 20 kg.", "frame_front"})
+           {counted_words(n.boxes, "boxes", 45, "an hour to set out"),
+            "the builder and a second person", "level, clamps, driver",
+            "Two lift what is above 20 kg.", "frame_front"})
       .needs = schedule::kDryDay;
   maker
-      .add("top.substrate", "screw the sheets of the top down, seal them",
+      .add("top.substrate",
+           n.block ? "screw the sheets of the top and the oven's block down, seal them"
+                   : "screw the sheets of the top down, seal them",
            whole(kSubstrate_min * std::max(1, n.tops)), {"site.cabinets"},
            {"45 min a top", "the builder", "driver, roller", "", "frame_front"})
       .wait_min = recoat_min;

@@ -193,6 +193,13 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
     }
     const double x = edge + way * 11.5 * line;
     d.dimension({x, 0}, {x, run.top_mm}, pen.length(run.top_mm));
+    // The block on it carries the oven: its top is the oven counter.
+    if (run.oven && frame.places.riser) {
+      const double top = frame.places.riser->top_mm;
+      const double beyond = edge + way * 20 * line;
+      d.dimension({beyond, 0}, {beyond, top}, pen.length(top));
+      d.line(Role::Dimension, {way < 0 ? left : right, top}, {beyond, top}, Weight::Thin);
+    }
     way = alone ? way : 1;
   }
   for (const frame::Run& run : frame.runs) {

@@ -85,7 +85,7 @@ Sheet curve_plot(const config::Config& config, const Curves& curves, const Sheet
     const double used = curves.used_mm.value_or(0) + shift_mm;
     const bool holds = height::outside_mm(used, shown) <= height::kOverHands_mm;
     band_words =
-        build_band(shown, holds ? used : shown.middle_mm(), view.units, true) + ": as good for all";
+        build_band(shown, holds ? used : shown.middle_mm(), view.units, true) + ": about as good";
   }
   std::vector<std::string> lines;
   for (const Curve& curve : curves.cooks) {

@@ -12,7 +12,7 @@ namespace hs::report {
 namespace {
 
 constexpr double kNothing_mm = 2.5;  // half of what a builder can keep
-constexpr std::string_view kAsGood = "as good: ";
+constexpr std::string_view kAsGood = "about as good: ";
 
 // The worst among the findings of these rules; null: all are fine.
 const Finding* worst_of(const evaluate::Evaluation& e, std::span<const std::string_view> rules) {
@@ -33,11 +33,9 @@ std::string trouble(const config::Config& config, const Finding* f, Units units)
   if (f == nullptr || !f->measured || !f->limit || !f->margin) return {};
   const bool down = f->rule == "height.dough_band";  // counts from the elbow down
   const bool high = (*f->measured > *f->limit) != down;
-  // To what the cook's own line gives it to.
   const double off_mm = std::abs(*f->margin);
   const std::string text =
-      (down ? build_length(off_mm, units, true) : plain_length(off_mm, units, true)) +
-      (high ? " too high for " : " too low for ");
+      plain_length(off_mm, units, true) + (high ? " too high for " : " too low for ");
   if (!f->cook) return text + "the cover";
   return text + config.cooks[*f->cook].name + (f->rule == "height.hand_ceiling" ? "'s hands" : "");
 }
@@ -198,7 +196,7 @@ Headline oven_headline(const config::Config& config, const evaluate::Evaluation&
   if (!wrong.empty()) {
     h.note += (own ? "; yours " : "; ") + wrong;
   } else if (!blind.words.empty()) {
-    h.note += "; " + blind.words;
+    h.note += (own ? "; at yours " : "; ") + blind.words;
   } else if (own || !given) {
     h.note += ": " + why_this_high(config, e);
   }
@@ -250,8 +248,11 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
   }
   const std::string wrong = dough_trouble(config, e, worst, units);
   if (!wrong.empty()) h.note += (own ? "; yours " : "; ") + wrong;
-  h.band = band_text(e.recommended.dough_band, best.counter_mm.value_or(shown_mm), 0, units,
-                     everyone_kneads_well(e) ? kAsGood : "no worse: ");
+  // Between people whose own bands do not meet no other height is as good.
+  if (everyone_kneads_well(e)) {
+    h.band =
+        band_text(e.recommended.dough_band, best.counter_mm.value_or(shown_mm), 0, units, kAsGood);
+  }
   return h;
 }
 

@@ -59,9 +59,8 @@ std::string dough_reason(const Page& page) {
   for (std::size_t i = 0; i < e.cooks.size(); ++i) {
     const evaluate::CookResult& cook = e.cooks[i];
     if (!cook.at_prep || cook.young_child) continue;
-    const std::string band =
-        build_band(cook.prep_band, cook.prep_band.middle_mm(), page.units, true) +
-        (cook.body.seated ? " suits a seat" : " suits dough");
+    const std::string band = plain_band(cook.prep_band, page.units, true) +
+                             (cook.body.seated ? " suits a seat" : " suits dough");
     auto place = std::find_if(told.begin(), told.end(),
                               [&band](const auto& one) { return one.first == band; });
     if (place == told.end()) place = told.insert(told.end(), {band, {}});

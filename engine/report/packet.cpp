@@ -39,9 +39,9 @@ Document packet_document(const config::Config& config, const evaluate::Evaluatio
   Document document{station_title(config), {}, choice.paper, choice.units, {}};
   document.parts.push_back(cover_part(view).part);
   std::vector<DocBlock> missing;
-  // What to buy and saw before how it stands: the order in which a shop asks.
-  std::array all{mind_part(view),   parts_part(view),    cuts_part(view),   metal_part(view),
-                 money_part(view),  drawings_part(view), base_part(view),   wiring_part(view),
+  // What must be minded, the whole as it will stand, then what a shop makes of it.
+  std::array all{mind_part(view),   drawings_part(view), parts_part(view),  cuts_part(view),
+                 metal_part(view),  money_part(view),    base_part(view),   wiring_part(view),
                  finish_part(view), plan_part(view),     safety_part(view), sources_part(view)};
   for (PacketPart& made : all) {
     if (made.part.blocks.empty()) {

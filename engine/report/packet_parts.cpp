@@ -219,10 +219,11 @@ PacketPart drawings_part(const PacketView& view) {
     part.blocks.push_back(figure(frame_front_sheet(view.config, view.evaluation, view.sheet()),
                                  "frame_front", "Cabinets from the front", "As built.", true,
                                  true));
-    part.blocks.push_back(figure(
-        pulled_apart_sheet(view.config, view.evaluation, view.sheet()), "frame_pulled_apart",
-        "Cabinets pulled apart",
-        "Numbers are those of the parts list. Drawn on the slant: not to scale.", true, false));
+    part.blocks.push_back(figure(pulled_apart_sheet(view.config, view.evaluation, view.sheet()),
+                                 "frame_pulled_apart", "Cabinets pulled apart",
+                                 "Numbers are those of the parts list. Drawn on the slant: only "
+                                 "across and up goes by its bar.",
+                                 true, false));
   }
   return {std::move(part), {}};
 }
@@ -254,7 +255,8 @@ PacketPart parts_part(const PacketView& view) {
 
 PacketPart base_part(const PacketView& view) {
   DocPart part{"base", "The ground and the base"};
-  if (!view.evaluation.survey) return {std::move(part), "nobody has read the ground."};
+  if (!view.evaluation.survey)
+    return {std::move(part), "no readings of the ground, point by point, are given."};
   const Page page = view.page();
   for (const Section& section : sections(page)) {
     if (section.id != "ground") continue;

@@ -253,19 +253,21 @@ PacketPart money_part(const PacketView& view) {
   part.blocks.push_back(rows(std::move(lines)));
   Table sums{"By material", {"Material", "Together", "Without a price", "Mass"}, {}};
   for (const evaluate::CostSum& one : costing.sums) {
-    sums.rows.push_back({std::string(evaluate::cost_name(one.of)), money(one.total),
+    sums.rows.push_back({std::string(evaluate::cost_name(one.of)),
+                         one.total > 0 ? money(one.total) : "not known",
                          one.without_price > 0 ? std::to_string(one.without_price) : "",
                          one.mass_kg > 0 ? mass(one.mass_kg, units) : ""});
   }
   part.blocks.push_back(rows(std::move(sums)));
-  Table inches{"What an inch of a cook's eye moves",
-               {"Cook", "Dough counter", "Oven's base", "Cost", "Mass", "Pieces changed"},
-               {}};
+  Table inches{
+      "What an inch of one height moves",
+      {"An inch more of", "Dough counter", "Oven's base", "Cost", "Mass", "Pieces changed"},
+      {}};
   const Page page = view.page();
   for (const evaluate::InchCost& one : costing.inches) {
     inches.rows.push_back(
-        {page.cook_name(one.cook), moves(page, one.counter_moves_mm),
-         moves(page, one.oven_base_moves_mm),
+        {page.cook_name(one.cook) + (one.elbow ? "'s elbow" : "'s eye"),
+         moves(page, one.counter_moves_mm), moves(page, one.oven_base_moves_mm),
          one.total_moves ? money(one.total_moves) : "not known",
          (one.mass_moves_kg < 0 ? "-" : "") + mass(std::abs(one.mass_moves_kg), units),
          std::to_string(one.pieces_changed)});

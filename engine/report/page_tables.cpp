@@ -129,11 +129,10 @@ Table dough_table(const Page& page) {
                                elbow_mm - cook.light_band.low_mm};
     table.rows.push_back(
         {page.cook_name(i), page.length(std::abs(below_mm)) + (below_mm >= 0 ? " below" : " above"),
-         build_band(suits, suits.middle_mm(), page.units, true),
-         cook.body.seated ? kNone : build_band(topping, topping.middle_mm(), page.units, true),
-         cook.body.seated || cook.body.child
-             ? kNone
-             : build_band(cook.kitchen_rule, cook.kitchen_rule.middle_mm(), page.units, true),
+         plain_band(suits, page.units, true),
+         cook.body.seated ? kNone : plain_band(topping, page.units, true),
+         cook.body.seated || cook.body.child ? kNone
+                                             : plain_band(cook.kitchen_rule, page.units, true),
          or_none(page, cook.table_mm), cook.young_child ? or_none(page, cook.step_mm) : kNone});
   }
   return table;
@@ -200,11 +199,11 @@ std::vector<Table> people_tables(const Page& page) {
 
 std::vector<Table> arrangement_tables(const Page& page) {
   const bool masonry = config::is_masonry(page.config.oven.kind);
-  Table table{
-      "Three ways to build two heights",
-      {"Way", masonry ? "Oven floor" : "Oven counter", "Dough counter", "Oven over dough counter",
-       "Hidden from the worst placed", "Dough counter off by", "Worst off"},
-      {}};
+  Table table{"Three ways to build two heights",
+              {"Way", masonry ? "Oven floor" : "Oven counter", "Dough counter",
+               "Oven over dough counter", "Hidden along the middle, from the worst placed",
+               "Dough counter off by", "Worst off in all"},
+              {}};
   for (const evaluate::ArrangementResult& a : page.evaluation.arrangements) {
     const auto& oven_mm = masonry ? a.heights.oven_floor_mm : a.heights.oven_base_mm;
     const auto height = [&page](const std::optional<double>& mm) {
@@ -215,7 +214,9 @@ std::vector<Table> arrangement_tables(const Page& page) {
     table.rows.push_back(
         {std::move(way), height(oven_mm), height(a.heights.counter_mm), height(a.heights.riser_mm),
          oven_mm ? (a.unseen_line > 0 ? percent(a.unseen_line) : "nothing") : kNone,
-         a.dough_off_mm > 0 ? build_length(a.dough_off_mm, page.units, true) : "nothing",
+         a.dough_off_cook ? plain_length(a.dough_off_mm, page.units, true) + ", " +
+                                page.cook_name(*a.dough_off_cook)
+                          : "nothing",
          a.worst_cook ? page.cook_name(*a.worst_cook) : kNone});
   }
   return {table};

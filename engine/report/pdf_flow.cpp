@@ -115,7 +115,7 @@ void PdfFlow::figure(const DocBlock& block, Units units) {
   draw(block, fit, left() + (block.whole_page ? (width() - fit.wide_mm()) / 2 : 0), y_);
   skip(fit.high_mm() + 1.5);
   if (!fit.claim.empty()) {
-    caption.push_back(letters(fit.claim + ", where both lines on the cover measure 100 mm."));
+    caption.push_back(letters(fit.claim + ", where both lines of 100 mm at the front measure so."));
   }
   for (const std::string& line : caption) {
     skip(kLeading * kSmall_mm);

@@ -22,12 +22,6 @@ std::string without_unit(std::string text) {
 
 }  // namespace
 
-std::string build_length(double mm, Units units, bool pretty) {
-  const double step_mm = evaluate::mark_step_mm(marks_of(units));
-  const double at_mm = std::round(mm / step_mm) * step_mm;
-  return units == Units::Inch ? inches_text(at_mm, 4, style_of(pretty)) : mm_text(at_mm);
-}
-
 std::string plain_length(double mm, Units units, bool pretty) {
   return units == Units::Inch ? inches_text(mm, 16, style_of(pretty)) : mm_text(mm);
 }
@@ -38,12 +32,14 @@ std::string shop_length(double mm, Units units, bool pretty) {
 
 std::string build_band(const height::Band& band, double within_mm, Units units, bool pretty) {
   const double step_mm = evaluate::mark_step_mm(marks_of(units));
-  const double low_mm =
-      std::min(within_mm, std::ceil((band.low_mm - kSlack_mm) / step_mm) * step_mm);
-  const double high_mm =
-      std::max(within_mm, std::floor((band.high_mm + kSlack_mm) / step_mm) * step_mm);
-  const std::string high = plain_length(high_mm, units, pretty);
-  const std::string low = plain_length(low_mm, units, pretty);
+  const double low_mm = std::ceil((band.low_mm - kSlack_mm) / step_mm) * step_mm;
+  const double high_mm = std::floor((band.high_mm + kSlack_mm) / step_mm) * step_mm;
+  return plain_band({std::min(within_mm, low_mm), std::max(within_mm, high_mm)}, units, pretty);
+}
+
+std::string plain_band(const height::Band& band, Units units, bool pretty) {
+  const std::string high = plain_length(band.high_mm, units, pretty);
+  const std::string low = plain_length(band.low_mm, units, pretty);
   return low == high ? high : without_unit(low) + " to " + high;
 }
 

@@ -18,16 +18,17 @@ constexpr Fractions style_of(bool pretty) {
   return pretty ? Fractions::Typographic : Fractions::Ascii;
 }
 
-// "1 1/2 in" (nearest 1/4 in), "40 mm" (nearest 5 mm): how far off something is, to what a builder
-// can keep. Not for a height: that is said as it is built, by plain_length().
-std::string build_length(double mm, Units units, bool pretty);
+// What plain_length() writes to.
+constexpr double plain_step_mm(Units units) { return units == Units::Inch ? 25.4 / 16 : 1; }
 
 // A length to cut to: "412.5 mm", "16 1/4 in", to 0.1 mm or 1/32 in.
 std::string shop_length(double mm, Units units, bool pretty);
 
-// "35 to 39 1/2 in": ends rounded into the band at the build step, but never past `within`, so that
-// a band always holds the height beside it. Only one height: that height.
+// "35 to 39 1/2 in": ends rounded into the band at the marks, but never past `within`, so that a
+// band always holds the height beside it. Only one height: that height.
 std::string build_band(const height::Band& band, double within_mm, Units units, bool pretty);
+// The same with its ends as they are.
+std::string plain_band(const height::Band& band, Units units, bool pretty);
 
 // A finding's number in its rule's unit, as it is read off; empty for a rule without one.
 std::string in_unit(rules::Unit unit, double value, Units units);

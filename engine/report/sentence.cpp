@@ -64,9 +64,6 @@ struct Context {
   }
 };
 
-// A dough counter's margin is told to what is built, as its height is on the cards.
-bool margin_to_build(const Context& s) { return s.rule.id == "height.dough_band"; }
-
 enum class Part : std::uint8_t { Measured, Limit, Margin };
 
 Words number(const Context& s, const std::optional<double>& given, Part part) {
@@ -78,7 +75,6 @@ Words number(const Context& s, const std::optional<double>& given, Part part) {
     case rules::Unit::Distance:
       return distance(value, s.units, part == Part::Limit ? Round::Nearest : Round::Up);
     default:
-      if (part == Part::Margin && margin_to_build(s)) return build_length(value, s.units, true);
       return in_unit(s.rule.unit, value, s.units);
   }
 }
@@ -140,15 +136,15 @@ Words band(const Context& s) {
   // The end that the counter is past is told as far from the counter as the margin says: whoever
   // adds the two up must find them right.
   const auto& counter_mm = s.evaluation.used.counter_mm;
-  double holds_mm = heights.middle_mm();
-  if (counter_mm && margin_to_build(s) && s.finding.verdict != Verdict::Ok && s.finding.margin) {
-    const double step_mm = evaluate::mark_step_mm(marks_of(s.units));
+  if (counter_mm && s.rule.id == "height.dough_band" && s.finding.verdict != Verdict::Ok &&
+      s.finding.margin) {
+    const double step_mm = plain_step_mm(s.units);
     const double off_mm = std::round(std::abs(*s.finding.margin) / step_mm) * step_mm;
     const bool high = too(s) == "too high";
-    if (high && *counter_mm > heights.high_mm) holds_mm = heights.high_mm = *counter_mm - off_mm;
-    if (!high && *counter_mm < heights.low_mm) holds_mm = heights.low_mm = *counter_mm + off_mm;
+    if (high && *counter_mm > heights.high_mm) heights.high_mm = *counter_mm - off_mm;
+    if (!high && *counter_mm < heights.low_mm) heights.low_mm = *counter_mm + off_mm;
   }
-  return build_band(heights, holds_mm, s.units, true);
+  return plain_band(heights, s.units, true);
 }
 
 bool trial_explained(const Context& s) {

@@ -118,14 +118,15 @@ Table cooks_table(const Page& page, const StationLayout& s) {
 }
 
 Table runs_table(const Page& page, const frame::Frame& frame) {
-  Table table{"Cabinets, from the left", {"Under", "Top", "Boxes", "Base", "Bays"}, {}};
+  Table table{
+      "Cabinets, from the left", {"Cabinets under", "Their top", "Boxes", "Base", "Bays"}, {}};
   for (const frame::Run& run : frame.runs) {
     std::string bays;
     for (const frame::Bay& bay : run.bays) {
       bays += (bays.empty() ? "" : ", ") + std::string(holds_words(bay.holds));
     }
     const auto length = [&](double mm) { return shop_length(mm, page.units, true); };
-    table.rows.push_back({run.oven ? "The oven counter" : "The dough counter", length(run.top_mm),
+    table.rows.push_back({run.oven ? "The oven" : "The dough counter", length(run.top_mm),
                           length(run.boxes.width_mm()) + " wide, " + length(run.boxes.depth_mm()) +
                               " deep, " + length(run.boxes.height_mm()) + " high",
                           length(frame.base_mm) + " high", std::move(bays)});

@@ -100,7 +100,7 @@ std::string cook_line(const config::Config& config, const evaluate::Evaluation& 
     if (off_mm != 0) {
       // In a chair it is where the knees fit that counts, and there is nothing between.
       add(cook.body.seated ? Verdict::Fail : cook.prep_verdict,
-          "dough " + build_length(std::abs(off_mm), units, true) +
+          "dough " + plain_length(std::abs(off_mm), units, true) +
               (off_mm > 0 ? " too high" : " too low"));
     } else if (!cook.at_oven) {
       add(Verdict::Ok, "the dough counter suits");

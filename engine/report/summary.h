@@ -30,7 +30,7 @@ struct Headline {
   std::string label;     // "Oven counter", "Dough counter"; "Oven floor" for masonry
   std::string value;     // "42 1/2 in", the recommended height; a dash when there is none
   std::string yours;     // "yours: 47 1/4 in, 4 3/4 in above"; empty: as recommended, or not given
-  std::string band;      // "as good: 41 3/4 to 42 1/2 in"; empty: none
+  std::string band;      // "about as good: 41 3/4 to 42 1/2 in"; empty: none
   std::string note;      // "recommended: the best balance", "recommended; 2 in too low for Ana"
   std::string_view why;  // rule id
   Verdict verdict = Verdict::Ok;  // of yours, where there is one

@@ -132,8 +132,9 @@ inline constexpr RuleRow kWeatherRows[] = {
          "The ground falls {measured}: not enough; {limit} is asked for near a house. Water stands "
          "where hot things are carried.",
      .fail = "The ground falls towards the house: water goes into it.",
-     .unknown = "Nobody has said what the ground is, or how it falls: lay a level and a tape on "
-                "it.",
+     .unknown =
+         "What the ground is and how it falls must both be said, and one is not: lay a level "
+         "and a tape on it.",
      .inputs = "weather.drainage"},
     {.id = "weather.wind_mouth",
      .title = "Wind and the mouth",

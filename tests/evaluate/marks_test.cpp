@@ -8,7 +8,6 @@
 #include "engine/height/height.h"
 #include "tests/support/findings.h"
 #include "tests/support/random_config.h"
-#include "tests/support/sweep.h"
 
 using namespace hs;
 using Catch::Matchers::WithinAbs;
@@ -51,7 +50,7 @@ TEST_CASE("recommended heights are marks, near what was searched and under every
           "[evaluate][law]") {
   test::Random random(20261127);
   int ovens = 0, level = 0, masonry = 0;
-  for (int i = 0; i < test::sweep(400); ++i) {
+  for (int i = 0; i < 400; ++i) {  // fewer meet no masonry
     config::Config c = test::random_config(random);
     c.station.counter_height_mm.reset();
     c.station.oven_base_height_mm.reset();

@@ -79,7 +79,7 @@ inline evaluate::Evaluation hand_built_evaluation(const config::Config& config) 
   e.used = e.recommended.heights;
   e.feet_line_mm = 490;  // 700 - 80 - 130
   e.arrangements.push_back(
-      {config::Arrangement::OneLevel, {990, 990, 1140, 0}, 0, 0.61, 0.5, 0.4, 60});
+      {config::Arrangement::OneLevel, {990, 990, 1140, 0}, 0, 0.61, 0.5, 0.4, 60, 1});
   e.clearances = clearance::needs(config, 1075);
   e.sensitivity.push_back({0, evaluate::Measure::Elbow, 16.5, 16, -7});
   e.weight_moves.push_back({"sight", 2, 12.34, 0});

@@ -2,6 +2,7 @@
 #include <array>
 #include <cctype>
 #include <optional>
+#include <regex>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -10,6 +11,7 @@
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/evaluate.h"
 #include "engine/reach/reach.h"
+#include "engine/report/phrases.h"
 #include "engine/report/summary.h"
 #include "engine/rules/rules.h"
 #include "tests/report/hand_built.h"
@@ -89,24 +91,18 @@ TEST_CASE("hands at their ceiling, under it and over it", "[report][sentence]") 
         "which the peel stays under control.");
 }
 
-TEST_CASE("a dough counter, how far off it is and what is right add up, in what is built",
+TEST_CASE("a dough counter, how far off it is and what is right add up",
           "[report][sentence][law]") {
-  // Quarter inches or 5 mm, as a person reads them off the sentence.
+  // Whole millimetres or sixteenths, as a person reads them off the sentence.
   const auto lengths = [](const std::string& text) {
-    constexpr std::array kParts{std::pair{"¼", 0.25}, std::pair{"½", 0.5}, std::pair{"¾", 0.75}};
+    const std::string plain = report::plain_marks(text);
+    const std::regex length(R"((\d+)/(\d+)|(\d+)(?: (\d+)/(\d+))?)");
     std::vector<double> found;
-    double value = 0;
-    bool within = false;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-      const auto* part = std::find_if(kParts.begin(), kParts.end(), [&](const auto& p) {
-        return text.compare(i, 2, p.first) == 0;
-      });
-      if (part != kParts.end()) value += part->second;
-      const bool digit = std::isdigit(static_cast<unsigned char>(text[i])) != 0;
-      if (digit) value = value * 10 + (text[i] - '0');
-      const bool ends = within && !digit && part == kParts.end() && text[i] == ' ';
-      if (ends) found.push_back(std::exchange(value, 0));
-      within = !ends && (within || digit || part != kParts.end());
+    for (std::sregex_iterator it(plain.begin(), plain.end(), length), end; it != end; ++it) {
+      const std::smatch& m = *it;
+      double value = m[3].matched ? std::stod(m[3]) : std::stod(m[1]) / std::stod(m[2]);
+      if (m[4].matched) value += std::stod(m[4]) / std::stod(m[5]);
+      found.push_back(value);
     }
     return found;
   };

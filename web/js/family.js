@@ -205,7 +205,7 @@ function makeReply(engine, host) {
     }
     look(null);
     host.openMerged(now, link);
-    host.tell(said.every((one) => one === 'o') ? `${name} is as it was.` : `${name} has what you took over. Undo brings back what was there.`);
+    host.tell(said.every((one) => one === 'o') ? `${name} is as it was.` : `What you took over is in your station now: ${name}. Undo brings back what was there.`);
   }
 
   return {

@@ -133,7 +133,7 @@ test('the whole way round: asked, added, judged at once, sent back, taken in', a
     assert.deepEqual(now.cooks.slice(0, -1), household0.cooks);
     assert.equal(now.cooks.at(-1).name, 'Mia');
     assert.deepEqual({ ...now, cooks: [] }, { ...household0, cooks: [] });
-    await told(page, /has what you took over/);
+    await told(page, /What you took over is in your station now/);
     assert.equal(await stationCount(page), 1, 'the household has one station, with Mia in it');
     assert.ok((await linksKept(page)).includes(await fragment(page)));
     // One step of undo.

@@ -155,13 +155,13 @@ test('asked for by a tap only, and where it is refused or missing a tape is name
     await open(page, 'fall');
     await set(page, { deg: 1 });
     await part(page, 'fall').getByRole('button', { name: 'Measure', exact: true }).tap();
-    await part(page, 'fall').getByText(/use a tape/).waitFor();
+    await part(page, 'fall').getByText(/a tape or a level says/).waitFor();
   });
   // A desktop has the event and no sensor.
   await withPage({ device: devices.desktop }, async (page) => {
     await part(page, 'fall').locator('summary').click();
     await part(page, 'fall').getByRole('button', { name: 'Measure', exact: true }).click();
-    await part(page, 'fall').getByText(/use a tape/).waitFor({ timeout: 15000 });
+    await part(page, 'fall').getByText(/a tape or a level says/).waitFor({ timeout: 15000 });
   });
 });
 
