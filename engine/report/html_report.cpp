@@ -9,6 +9,7 @@
 #include "engine/report/field_text.h"
 #include "engine/report/html.h"
 #include "engine/report/page_parts.h"
+#include "engine/report/readers_units.h"
 #include "engine/report/report_json.h"
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet.h"
@@ -57,7 +58,7 @@ struct Document {
       put_verdict(out, Verdict::Warn);
       out.text(" ");
       out.element("b", caution.title);
-      out.text(caution.text);
+      out.text(readers_first(caution.text, page.units));
       out.close();
       source(caution.id);
       out.close();

@@ -12,6 +12,7 @@
 #include "engine/report/parts_words.h"
 #include "engine/report/pdf_font.h"
 #include "engine/report/phrases.h"
+#include "engine/report/readers_units.h"
 #include "engine/report/report_json.h"
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet_parts.h"
@@ -199,7 +200,9 @@ PacketPart mind_part(const PacketView& view) {
     if (finding.verdict == Verdict::Ok) continue;
     const rules::Rule* rule = rules::find_rule(finding.rule);
     DocBlock b = words(
-        with_source(sentence(finding, page.config, page.evaluation, page.units), finding.rule),
+        with_source(
+            readers_first(sentence(finding, page.config, page.evaluation, page.units), page.units),
+            finding.rule),
         std::string(rule ? rule->title : finding.rule) + ".");
     b.verdict = finding.verdict;
     part.blocks.push_back(std::move(b));

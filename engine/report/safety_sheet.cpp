@@ -8,6 +8,7 @@
 #include "engine/report/cited.h"
 #include "engine/report/field_text.h"
 #include "engine/report/phrases.h"
+#include "engine/report/readers_units.h"
 #include "engine/report/sheet_parts.h"
 #include "engine/rules/cautions.h"
 #include "engine/rules/rules.h"
@@ -53,14 +54,14 @@ struct Maker {
       if (caution.id != id || !applies(caution, config.oven.fuel)) continue;
       line({{},
             std::string(caution.title),
-            std::string(caution.text) + std::string(more),
+            readers_first(caution.text, units) + std::string(more),
             source(id)});
     }
   }
   void finding(const Finding& finding) {
     const rules::Rule* rule = rules::find_rule(finding.rule);
     line({finding.verdict, std::string(rule ? rule->title : finding.rule),
-          sentence(finding, config, e, units), source(finding.rule)});
+          readers_first(sentence(finding, config, e, units), units), source(finding.rule)});
   }
   // Every finding of this rule; or only those that are not well.
   void findings(std::string_view rule, bool also_good = true) {

@@ -1,6 +1,7 @@
 // The HTML report and the safety sheet: well formed, whole, escaped, and nothing left out.
 #include <algorithm>
 #include <cmath>
+#include <regex>
 #include <set>
 #include <string>
 #include <vector>
@@ -9,6 +10,7 @@
 #include "engine/report/cited.h"
 #include "engine/report/html_report.h"
 #include "engine/report/phrases.h"
+#include "engine/report/readers_units.h"
 #include "engine/report/safety_sheet.h"
 #include "engine/report/sheet.h"
 #include "engine/report/svg.h"
@@ -91,7 +93,8 @@ TEST_CASE("every preset has a whole report in both units", "[report][html]") {
       }
       for (const rules::Caution& caution : rules::cautions()) {
         CAPTURE(std::string(caution.id));
-        CHECK(holds(html, xml_escaped(caution.text)) == applies(caution, config.oven.fuel));
+        CHECK(holds(html, xml_escaped(readers_first(caution.text, units))) ==
+              applies(caution, config.oven.fuel));
       }
       for (const Cited& cited : cited_sources(config, e)) {
         CHECK(holds(html, xml_escaped(rules::find_source(cited.source)->title)));
@@ -167,6 +170,50 @@ TEST_CASE("the safety sheet says who asks for each free room, and shouts what no
         "914 mm, says published codes, no listing; what is there is not measured");
   CHECK(holds(published.sources.at(by_code[0].source - 1), "12.6"));
   CHECK(holds(published.sources.at(by_code[3].source - 1), "International Fuel Gas Code, 623"));
+}
+
+TEST_CASE("a measure quoted in two units has the reader's first, as published",
+          "[report][safety]") {
+  const auto mm = [](const char* text) { return readers_first(text, Units::Millimetre); };
+  const auto inch = [](const char* text) { return readers_first(text, Units::Inch); };
+  CHECK(mm("at least 3 ft (0.9 m) from it") == "at least 0.9 m (3 ft) from it");
+  CHECK(inch("at least 3 ft (0.9 m) from it") == "at least 3 ft (0.9 m) from it");
+  CHECK(inch("above 77 C (171 F) for long") == "above 171 F (77 C) for long");
+  CHECK(mm("above 77 C (171 F) for long") == "above 77 C (171 F) for long");
+  CHECK(mm("10 sq in (65 cm2) and 1/2 sq in for each pound of gas (7.1 cm2 for each kg): gas") ==
+        "65 cm2 (10 sq in) and 7.1 cm2 for each kg (1/2 sq in for each pound of gas): gas");
+  CHECK(mm("as far as 17 3/4 in (450 mm) off") == "as far as 450 mm (17 3/4 in) off");
+  // What is no measure in two units stays: a year, a clause, one unit alone, a mark between.
+  for (const char* same : {"since 2020. 3 of them (0.9 m)", "clause 12.6 (second hand)", "3 ft",
+                           "3 ft, so far (0.9 m)", "(0.9 m)", "open (3 ft", "3 m (0.9 m)", ""}) {
+    CHECK(mm(same) == same);
+    CHECK(inch(same) == same);
+  }
+  CHECK(mm("in 2020. 3 ft (0.9 m)") == "in 2020. 0.9 m (3 ft)");
+}
+
+TEST_CASE("the safety sheet speaks the reader's units", "[report][safety]") {
+  for (const char* name : kPresets) {
+    for (const Units units : {Units::Inch, Units::Millimetre}) {
+      const SafetySheet sheet = made(preset(name), units);
+      for (const SafetyPart& each : sheet.parts) {
+        for (const SafetyLine& line : each.lines) {
+          // Outside brackets: no measure of the other system. (kW/m2 has no other form here.)
+          std::string bare;
+          int deep = 0;
+          for (const char c : line.words) {
+            deep += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (deep == 0) bare += c;
+          }
+          const std::regex other(units == Units::Inch
+                                     ? "[0-9] (mm|cm|cm2|cm\u00B2|m|kg|C|\u00B0C|m/s)([ .,;:)]|$)"
+                                     : "[0-9] (in|ft|sq in|sq ft|lb|F|\u00B0F|mph)([ .,;:)]|$)");
+          INFO(name << ": " << line.head << ": " << line.words);
+          CHECK_FALSE(std::regex_search(bare, other));
+        }
+      }
+    }
+  }
 }
 
 TEST_CASE("the safety sheet leaves out what another fuel needs", "[report][safety]") {
@@ -248,7 +295,7 @@ TEST_CASE("every line of a safety sheet that tells a figure leads to a source",
     for (std::size_t i = 1; i <= sheet.sources.size(); ++i) CHECK(used.count(i) == 1);
     // What a household must find there whatever its oven.
     CHECK(holds(words(sheet, "first"), "The oven's own installation instructions"));
-    CHECK(holds(words(sheet, "people"), "3 ft (0.9 m)"));
+    CHECK(holds(words(sheet, "people"), "0.9 m (3 ft)"));
     CHECK(holds(words(sheet, "fire"), "1-A:10-B:C"));
     CHECK(part(sheet, "weather") != nullptr);
   }
