@@ -130,7 +130,7 @@ ArrangementResult arrangement_result(const config::Config& config, const Scene& 
       const double off_mm = std::max(band.low_mm - offset_mm, offset_mm - band.high_mm);
       if (off_mm > result.dough_off_mm) {
         result.dough_off_mm = off_mm;
-        result.dough_off_cook = i;
+        if (off_mm > height::kHandTolerance_mm) result.dough_off_cook = i;
       }
     }
   }

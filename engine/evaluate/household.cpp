@@ -216,7 +216,13 @@ Heights marked_in(const config::Config& config, const Scene& scene, config::Arra
                   const Heights& searched, Marks marks) {
   if (marks == Marks::Exact) return searched;
   Heights marked;
-  if (searched.counter_mm) marked.counter_mm = at_mark(*searched.counter_mm, marks, {});
+  // What is below the least that may be built, goes one mark up.
+  const auto at_least = [marks](double mm, double least_mm) {
+    return mm < least_mm - 1e-6 ? mm + mark_step_mm(marks) : mm;
+  };
+  if (searched.counter_mm) {
+    marked.counter_mm = at_least(at_mark(*searched.counter_mm, marks, {}), scene.counters.low_mm);
+  }
   if (searched.oven_base_mm) {
     const double lift_mm = scene.floor_above_base_mm;
     const auto highest_mm = highest_base_in(config, scene);
@@ -227,6 +233,7 @@ Heights marked_in(const config::Config& config, const Scene& scene, config::Arra
     } else {
       marked.oven_base_mm = at_mark(*searched.oven_base_mm, marks, highest_mm);
     }
+    marked.oven_base_mm = at_least(*marked.oven_base_mm, std::max(0.0, scene.bases.low_mm));
     marked.oven_floor_mm = *marked.oven_base_mm + lift_mm;
     // One level is one counter, and a riser lowers nothing.
     const bool one = arrangement == config::Arrangement::OneLevel;

@@ -192,12 +192,13 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
              Weight::Thin);
     }
     const double x = edge + way * 11.5 * line;
-    d.dimension({x, 0}, {x, run.top_mm}, pen.length(run.top_mm));
+    // Written as on the cards, not to what a part is cut to.
+    d.dimension({x, 0}, {x, run.top_mm}, plain_length(run.top_mm, view.units, true));
     // The block on it carries the oven: its top is the oven counter.
     if (run.oven && frame.places.riser) {
       const double top = frame.places.riser->top_mm;
       const double beyond = edge + way * 20 * line;
-      d.dimension({beyond, 0}, {beyond, top}, pen.length(top));
+      d.dimension({beyond, 0}, {beyond, top}, plain_length(top, view.units, true));
       d.line(Role::Dimension, {way < 0 ? left : right, top}, {beyond, top}, Weight::Thin);
     }
     way = alone ? way : 1;

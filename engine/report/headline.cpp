@@ -66,7 +66,11 @@ Blind who_sees_too_little(const config::Config& config, const evaluate::Evaluati
   const Finding* worst = nullptr;
   for (const Finding& f : e.findings) {
     if (f.rule != "sight.pizza_share" || f.verdict != Verdict::Fail || !f.cook) continue;
-    if (worst == nullptr || f.measured.value_or(0) < worst->measured.value_or(0)) worst = &f;
+    const auto rank = [&e](const Finding& one) {  // whom no step back helps comes first
+      const bool helped = e.cooks[*one.cook].full_view.standoff_mm.has_value();
+      return one.measured.value_or(0) + (helped ? 1 : 0);
+    };
+    if (worst == nullptr || rank(f) < rank(*worst)) worst = &f;
   }
   if (worst == nullptr) return {};
   const auto from = all_seen_from(config.view, e.cooks[*worst->cook], units);
@@ -110,6 +114,21 @@ bool everyone_kneads_well(const evaluate::Evaluation& e) {
                   (offset_mm >= cook.prep_band.low_mm - height::kHandTolerance_mm &&
                    offset_mm <= cook.prep_band.high_mm + height::kHandTolerance_mm);
          });
+}
+
+// The recommended band as far as it suits every cook at the dough.
+std::optional<height::Band> suiting_all(const evaluate::Evaluation& e) {
+  std::optional<height::Band> band = e.recommended.dough_band;
+  if (!band) return band;
+  for (const evaluate::CookResult& cook : e.cooks) {
+    if (!cook.at_prep || cook.young_child) continue;
+    const double elbow_mm = cook.body.elbow.value_mm;
+    band->low_mm =
+        std::max(band->low_mm, elbow_mm - cook.prep_band.high_mm - height::kHandTolerance_mm);
+    band->high_mm =
+        std::min(band->high_mm, elbow_mm - cook.prep_band.low_mm + height::kHandTolerance_mm);
+  }
+  return band;
 }
 
 std::string band_text(const std::optional<height::Band>& band, double shown_mm, double lift_mm,
@@ -250,8 +269,7 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
   if (!wrong.empty()) h.note += (own ? "; yours " : "; ") + wrong;
   // Between people whose own bands do not meet no other height is as good.
   if (everyone_kneads_well(e)) {
-    h.band =
-        band_text(e.recommended.dough_band, best.counter_mm.value_or(shown_mm), 0, units, kAsGood);
+    h.band = band_text(suiting_all(e), best.counter_mm.value_or(shown_mm), 0, units, kAsGood);
   }
   return h;
 }

@@ -254,7 +254,7 @@ PacketPart money_part(const PacketView& view) {
   Table sums{"By material", {"Material", "Together", "Without a price", "Mass"}, {}};
   for (const evaluate::CostSum& one : costing.sums) {
     sums.rows.push_back({std::string(evaluate::cost_name(one.of)),
-                         one.total > 0 ? money(one.total) : "not known",
+                         one.total > 0 || one.without_price == 0 ? money(one.total) : "not known",
                          one.without_price > 0 ? std::to_string(one.without_price) : "",
                          one.mass_kg > 0 ? mass(one.mass_kg, units) : ""});
   }
@@ -294,7 +294,9 @@ Table glance_table(const PacketView& view) {
     table.rows.push_back({group.name, taken_words(group)});
   }
   if (!packet->metal.orders.empty()) {
-    table.rows.push_back({"Metal tops", std::to_string(packet->metal.orders.size()) + ", " +
+    int tops = 0;
+    for (const evaluate::MetalOrder& order : packet->metal.orders) tops += order.quantity;
+    table.rows.push_back({"Metal tops", std::to_string(tops) + ", " +
                                             mass(packet->metal.mass_kg, view.choice.units)});
   }
   const evaluate::Costing& costing = packet->costing;

@@ -26,7 +26,7 @@ void put_input(JsonWriter& out, std::string_view label, std::string_view value,
 void put_answers(JsonWriter& out, const Page& page, const rules::Rule& rule) {
   for (const Headline& h : {oven_headline(page.config, page.evaluation, page.units),
                             dough_headline(page.config, page.evaluation, page.units)}) {
-    if (h.why != rule.id) continue;
+    if (h.why != rule.id || (h.why == "height.given" && h.yours.empty())) continue;
     const std::string reason = height_reason(page, h.id);
     if (!reason.empty()) put_input(out, h.label + ", recommended", reason, {});
   }

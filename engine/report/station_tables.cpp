@@ -126,7 +126,8 @@ Table runs_table(const Page& page, const frame::Frame& frame) {
       bays += (bays.empty() ? "" : ", ") + std::string(holds_words(bay.holds));
     }
     const auto length = [&](double mm) { return shop_length(mm, page.units, true); };
-    table.rows.push_back({run.oven ? "The oven" : "The dough counter", length(run.top_mm),
+    table.rows.push_back({run.oven ? "The oven" : "The dough counter",
+                          plain_length(run.top_mm, page.units, true),
                           length(run.boxes.width_mm()) + " wide, " + length(run.boxes.depth_mm()) +
                               " deep, " + length(run.boxes.height_mm()) + " high",
                           length(frame.base_mm) + " high", std::move(bays)});

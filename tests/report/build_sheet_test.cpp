@@ -84,7 +84,11 @@ TEST_CASE("every dimension of what is built says the length that it spans", "[re
       if (mark.shape != Shape::Dimension || mark.char_count == 0) continue;
       const auto ends = sheet.drawing.points(mark);
       const double span = std::hypot(ends[1].x_mm - ends[0].x_mm, ends[1].y_mm - ends[0].y_mm);
-      REQUIRE(sheet.drawing.text(mark) == shop_length(span, units, true));
+      // A counter's height above the ground is written as on the cards.
+      const bool upright = ends[0].y_mm == 0 && ends[0].x_mm == ends[1].x_mm;
+      const bool height = upright && sheet.title.starts_with("Cabinets");
+      REQUIRE(sheet.drawing.text(mark) ==
+              (height ? plain_length(span, units, true) : shop_length(span, units, true)));
       ++checked;
     }
   });

@@ -91,6 +91,13 @@ config::Config two_adults(double tall_mm, double short_mm) {
   return c;
 }
 
+config::Config given_heights() {
+  config::Config c = two_adults(1790, 1650);
+  c.station.counter_height_mm = 861.7;
+  c.station.oven_base_height_mm = 1043.3;
+  return c;
+}
+
 }  // namespace
 
 TEST_CASE("cards, reasons, drawings and the packet have one height", "[report][packet][law]") {
@@ -98,6 +105,7 @@ TEST_CASE("cards, reasons, drawings and the packet have one height", "[report][p
       {"1.88 and 1.62 m", two_adults(1880, 1620)},
       {"1.75 and 1.69 m", two_adults(1750, 1690)},
       {"evening lamp", test::preset("stations/evening_lamp")},
+      {"given heights", given_heights()},
       {"four cooks", test::preset("stations/four_cooks")},
   };
   for (const auto& [name, config] : stations) {
@@ -121,8 +129,9 @@ TEST_CASE("cards, reasons, drawings and the packet have one height", "[report][p
       CHECK(told(packet, *e.used.oven_floor_mm, units).same > 0);
       // The cabinets are built to it, and the cover says it large.
       const report::Summary s = report::summary(config, e, units);
-      CHECK(s.headlines[0].value == report::plain_length(*e.used.oven_base_mm, units, true));
-      CHECK(s.headlines[1].value == report::plain_length(*e.used.counter_mm, units, true));
+      const evaluate::Heights& best = e.recommended.heights;
+      CHECK(s.headlines[0].value == report::plain_length(*best.oven_base_mm, units, true));
+      CHECK(s.headlines[1].value == report::plain_length(*best.counter_mm, units, true));
       REQUIRE(e.build);
       for (const frame::Run& run : e.build->frame.runs) {
         // A riser lifts the oven off the counter, which is one.

@@ -124,13 +124,15 @@ export function makeDocument(program, host) {
         if (record) openKept(record);
       },
     }),
-    changedElsewhere: () => tell('This station was changed in another tab too; here it is as it was before.', {
-      label: 'Show the change',
-      action() {
-        const { id, link } = keep.newest() ?? {};
-        if (id) host.step(() => keep.opening(() => replace(engine.openLink(link)), id).opened);
-      },
-    }),
+    changedElsewhere(id) {
+      tell('This station was changed in another tab too; here it is as it was before.', {
+        label: 'Show the change', waits: true,
+        action() {
+          const newest = keep.newest(id);
+          if (newest) host.step(() => keep.opening(() => replace(engine.openLink(newest.link)), id).opened);
+        },
+      });
+    },
     passing: (link, records) => answeredBy(engine, link, records).length > 0,
   });
   const backTo = (record) => ({ label: 'Back to it', action: () => openKept(record) });

@@ -19,7 +19,7 @@ const namesOf = (config) => (config.cooks || []).map(({ name }) => name).filter(
 
 // `example`: { link, title }; `opened`: the link that the page opened with. `host`: tell(text),
 // listChanged(), toOther(record), the label and action that lead to what another tab made of it,
-// changedElsewhere(), invited, whether the page opened with an invitation, and passing(link, records):
+// changedElsewhere(id), invited, whether the page opened with an invitation, and passing(link, records):
 // whether this link, new here, is only to be looked at before something in it changes.
 export function makeKeep(engine, example, opened, host) {
   const tab = shelf.newId();
@@ -68,7 +68,7 @@ export function makeKeep(engine, example, opened, host) {
       write();
     } else if (heard !== here.id) {
       heard = here.id;
-      host.changedElsewhere();
+      host.changedElsewhere(here.id);
     }
   }
 
@@ -159,8 +159,8 @@ export function makeKeep(engine, example, opened, host) {
       if (here.change === 0) write();
     },
     list: () => safely(() => shelf.all(), []),
-    // This tab's station as it was last kept, by whichever tab.
-    newest: () => safely(() => shelf.find(here.id), null),
+    // A station as it was last kept, by whichever tab.
+    newest: (id) => safely(() => shelf.find(id), null),
 
     changed,
 
