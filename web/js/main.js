@@ -176,7 +176,7 @@ async function start() {
   engine = makeEngine(globalThis.Module);
   let told = -1;
   globalThis.hsHost = {
-    // Also when only the view changed, units for one: then the station's number is the same.
+    // Also when only the view changed, units for one: then the station is the same.
     changed(revision, dragging) {
       if (revision !== told) address?.changed();
       told = revision;
