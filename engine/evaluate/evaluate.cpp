@@ -32,10 +32,7 @@ Heights used_heights(const config::Config& config, const Scene& scene, const Hei
       used.oven_base_mm && used.counter_mm) {
     used.oven_base_mm = std::max(*used.oven_base_mm, *used.counter_mm);
   }
-  used.oven_floor_mm.reset();
-  used.riser_mm.reset();
-  if (used.oven_base_mm) used.oven_floor_mm = *used.oven_base_mm + scene.floor_above_base_mm;
-  if (used.oven_base_mm && used.counter_mm) used.riser_mm = *used.oven_base_mm - *used.counter_mm;
+  follow_heights(used, scene);
   return used;
 }
 

@@ -133,8 +133,7 @@ Plan plan_of(const Household& h, std::optional<double> base_mm, std::optional<do
   Plan plan;
   plan.heights.counter_mm = counter_mm;
   plan.heights.oven_base_mm = base_mm;
-  if (base_mm) plan.heights.oven_floor_mm = *base_mm + h.scene.floor_above_base_mm;
-  if (base_mm && counter_mm) plan.heights.riser_mm = *base_mm - *counter_mm;
+  follow_heights(plan.heights, h.scene);
 
   std::vector<double> row;
   for (std::size_t m = 0; m < h.members.size(); ++m) {
@@ -234,7 +233,6 @@ Heights marked_in(const config::Config& config, const Scene& scene, config::Arra
       marked.oven_base_mm = at_mark(*searched.oven_base_mm, marks, highest_mm);
     }
     marked.oven_base_mm = at_least(*marked.oven_base_mm, std::max(0.0, scene.bases.low_mm));
-    marked.oven_floor_mm = *marked.oven_base_mm + lift_mm;
     // One level is one counter, and a riser lowers nothing.
     const bool one = arrangement == config::Arrangement::OneLevel;
     const bool riser = arrangement == config::Arrangement::Riser;
@@ -242,9 +240,7 @@ Heights marked_in(const config::Config& config, const Scene& scene, config::Arra
       marked.counter_mm = marked.oven_base_mm;
     }
   }
-  if (marked.counter_mm && marked.oven_base_mm) {
-    marked.riser_mm = *marked.oven_base_mm - *marked.counter_mm;
-  }
+  follow_heights(marked, scene);
   return marked;
 }
 

@@ -61,6 +61,15 @@ reach::Arm reach_arm(const cook::Body& body);
 // when nobody else is there.
 std::vector<bool> pull_the_oven(const config::Config& config, const Scene& scene);
 
+// What follows from a counter and an oven's base: the oven's floor, and the riser between them.
+inline void follow_heights(Heights& heights, const Scene& scene) {
+  heights.oven_floor_mm.reset();
+  heights.riser_mm.reset();
+  const auto &base_mm = heights.oven_base_mm, &counter_mm = heights.counter_mm;
+  if (base_mm) heights.oven_floor_mm = *base_mm + scene.floor_above_base_mm;
+  if (base_mm && counter_mm) heights.riser_mm = *base_mm - *counter_mm;
+}
+
 // The cheapest heights of one arrangement.
 struct Plan {
   Heights heights;

@@ -103,30 +103,19 @@ std::string yours(double mine_mm, const std::optional<double>& best_mm, double l
          (mine_mm > *best_mm ? " above" : " below");
 }
 
-// The dough band of each cook holds the recommended counter. Where their bands do not meet, the
-// recommendation is only the best of compromises and must not read as if it suited everyone.
-bool everyone_kneads_well(const evaluate::Evaluation& e) {
-  const auto& counter_mm = e.recommended.heights.counter_mm;
-  return !counter_mm ||
-         std::all_of(e.cooks.begin(), e.cooks.end(), [&](const evaluate::CookResult& cook) {
-           const double offset_mm = cook.body.elbow.value_mm - *counter_mm;
-           return !cook.at_prep || cook.young_child ||
-                  (offset_mm >= cook.prep_band.low_mm - height::kHandTolerance_mm &&
-                   offset_mm <= cook.prep_band.high_mm + height::kHandTolerance_mm);
-         });
-}
-
-// The recommended band as far as it suits every cook at the dough.
+// The recommended dough band as far as it suits every cook there. Where their own bands do not meet
+// at the recommended counter that is only the best of compromises, and no other height is as good.
 std::optional<height::Band> suiting_all(const evaluate::Evaluation& e) {
+  const auto& counter_mm = e.recommended.heights.counter_mm;
   std::optional<height::Band> band = e.recommended.dough_band;
-  if (!band) return band;
+  if (!band || !counter_mm) return band;
   for (const evaluate::CookResult& cook : e.cooks) {
     if (!cook.at_prep || cook.young_child) continue;
     const double elbow_mm = cook.body.elbow.value_mm;
-    band->low_mm =
-        std::max(band->low_mm, elbow_mm - cook.prep_band.high_mm - height::kHandTolerance_mm);
-    band->high_mm =
-        std::min(band->high_mm, elbow_mm - cook.prep_band.low_mm + height::kHandTolerance_mm);
+    const double low_mm = elbow_mm - cook.prep_band.high_mm - height::kHandTolerance_mm;
+    const double high_mm = elbow_mm - cook.prep_band.low_mm + height::kHandTolerance_mm;
+    if (*counter_mm < low_mm || *counter_mm > high_mm) return {};
+    band = {std::max(band->low_mm, low_mm), std::min(band->high_mm, high_mm)};
   }
   return band;
 }
@@ -267,10 +256,7 @@ Headline dough_headline(const config::Config& config, const evaluate::Evaluation
   }
   const std::string wrong = dough_trouble(config, e, worst, units);
   if (!wrong.empty()) h.note += (own ? "; yours " : "; ") + wrong;
-  // Between people whose own bands do not meet no other height is as good.
-  if (everyone_kneads_well(e)) {
-    h.band = band_text(suiting_all(e), best.counter_mm.value_or(shown_mm), 0, units, kAsGood);
-  }
+  h.band = band_text(suiting_all(e), best.counter_mm.value_or(shown_mm), 0, units, kAsGood);
   return h;
 }
 
