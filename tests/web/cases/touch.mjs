@@ -38,6 +38,15 @@ const boxMiddle = async (locator) => {
   const { x, y, width, height } = await locator.boundingBox();
   return [x + width / 2, y + height / 2];
 };
+// Its middle, once that is where it was a moment ago.
+const atRest = async (locator) => {
+  for (let last = [-1, -1], now = await boxMiddle(locator); ;) {
+    if (now[0] === last[0] && now[1] === last[1]) return now;
+    last = now;
+    await locator.page().waitForTimeout(150);
+    now = await boxMiddle(locator);
+  }
+};
 const notScrolling = async (page) => {
   for (let last = -1, now = await sheetScroll(page); now !== last;) {
     last = now;
@@ -288,15 +297,19 @@ test('a swipe along a wide table moves the table alone, and Back still closes th
   await withPage({}, async (page) => {
     await openSheet(page, 'why');
     const box = page.locator('[data-section="fit"] .scroll').first();
+    // Sections above it may still come in and move it down from under the finger.
+    await settle(page);
     await box.evaluate((element) => element.scrollIntoView({ block: 'center' }));
+    const [x, y] = await atRest(box);
     await notScrolling(page);
     assert.ok(await box.evaluate((element) => element.scrollWidth > element.clientWidth), 'no table is wide here');
-    const left = () => box.evaluate((element) => element.scrollLeft);
     const there = await sheetScroll(page);
-    const [x, y] = await boxMiddle(box);
+    // On a busy machine the browser hands the fingers on late.
+    const element = await box.elementHandle();
+    const moved = page.waitForFunction((table) => table.scrollLeft > 40, element);
     await swipe(page, [x, y], [-160, 3]);
+    await moved;
     await page.waitForTimeout(600);
-    assert.ok(await left() > 40);
     assert.equal(await sheetScroll(page), there);
     // Past its end, both ways.
     for (const way of [-300, 300, 300]) await swipe(page, [x, y], [way / 2, 0]);
