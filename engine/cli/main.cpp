@@ -64,7 +64,12 @@ constexpr std::string_view kHelp =
     "                                                        NAME: section, elevation, plan,\n"
     "                                                        share, oven-comfort,\n"
     "                                                        dough-comfort, moves, base-profile,\n"
-    "                                                        frame_front, frame_pulled_apart,\n"
+    "                                                        frame_front, frame_side,\n"
+    "                                                        frame_pulled_apart,\n"
+    "                                                        step_base_boards, step_base,\n"
+    "                                                        step_dry, step_boxes,\n"
+    "                                                        step_cabinets, step_sheets,\n"
+    "                                                        step_tops, step_fronts,\n"
     "                                                        panel_N (N: number in the parts),\n"
     "                                                        base_N (N: board of the base)\n"
     "  hearthsight report FILE [--units inch|mm] [--set key.path=value]...\n"
@@ -335,8 +340,13 @@ Outcome draw(std::vector<std::string_view> words) {
   const hs::report::SheetKind* kind = hs::report::find_sheet(name);
   // Drawings of what is built are as many as there are parts.
   if (kind == nullptr && !hs::report::is_build_sheet_name(name)) {
+    std::string steps;
+    for (const std::string_view step : hs::report::step_sheet_names()) {
+      steps += std::string(step) + ", ";
+    }
     problems.push_back({"NAME", name.empty() ? "" : hs::shortened(name),
-                        sheet_names() + ", frame_front, frame_pulled_apart, panel_N, base_N"});
+                        sheet_names() + ", frame_front, frame_side, frame_pulled_apart, " + steps +
+                            "panel_N, base_N"});
   }
   const Loaded loaded = load(words);
   append(problems, loaded.problems);

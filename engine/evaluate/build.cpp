@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/base/number_text.h"
 #include "engine/evaluate/loading.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
@@ -143,6 +144,24 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
   return out.list;
 }
 
+// What the loads ask for where it stands at a wall: known only once the pieces are weighed.
+void add_tie(const config::Config& config, Build& build) {
+  if (config.loads.held != config::Held::Wall || build.loads.screws == 0) return;
+  double count = 0;
+  for (const loads::RunLoads& run : build.loads.runs) {
+    const bool tied = std::any_of(run.cases.begin(), run.cases.end(),
+                                  [](const loads::TipCase& one) { return one.tie_n > 0; });
+    if (tied) count += build.loads.screws;
+  }
+  build.parts.hardware.push_back(
+      {"screw of the tie, #10 with 1 1/2 in of thread", count, "",
+       "what the worst case of tipping asks for, in each cabinet that needs it; into the wall's "
+       "framing, never into its face alone"});
+  build.parts.hardware.push_back(
+      {"washer of the tie, at least " + trimmed(std::ceil(build.loads.washer_mm), 0) + " mm across",
+       count, "", "one under each screw of the tie"});
+}
+
 }  // namespace
 
 void add_build(const config::Config& config, Evaluation& e,
@@ -158,6 +177,7 @@ void add_build(const config::Config& config, Evaluation& e,
     build.parts =
         parts::list_of(build.frame.pieces, {config.build.rough_mm, config.build.bedding_mm});
     build.loads = loads_of_build(config, e, build.frame, build.frame.pieces);
+    add_tie(config, build);
     e.build = std::make_shared<const Build>(std::move(build));
   }
   for (const Finding& finding : findings_of_build(config, e, *e.build, asked)) {

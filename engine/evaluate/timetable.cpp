@@ -116,13 +116,13 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
                 {counted_words(n.board_passes, "saw passes", kPass,
                                counted_words(n.boards, "boards", kStick)),
                  "the builder", "mitre saw, square",
-                 "Glasses and ear muffs; hands off the line of the cut.", "frame_pulled_apart"});
+                 "Glasses and ear muffs; hands off the line of the cut.", "step_base_boards"});
   carriers.who = n.boards > 0 ? kBuilder : kNobody;
   maker
       .add("base.fit", "fit the base on site, level it on shims", 60 + 30 * n.crosses, {"base.cut"},
            {counted_words(n.crosses, "cross pieces", 30, "an hour to set out"), "the builder",
             "level, shims, impact driver", "Before any cabinet comes: they stand on it.",
-            "frame_pulled_apart"})
+            "step_base"})
       .needs = schedule::kDryDay;
   maker.add("sheets.cut", "saw the sheets, strips first",
             kStick * n.sheets + kPass * n.sheet_passes, {"buy.delivery"},
@@ -152,7 +152,7 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
   maker.add("dry.fit", "put the boxes together dry, hang fronts, number them, take them off",
             kFront * n.fronts + kDryBox * n.boxes, {"holes.drill"},
             {counted_words(n.fronts, "fronts", kFront, counted_words(n.boxes, "boxes", kDryBox)),
-             "the builder", "clamps, masking tape", "", "frame_front"});
+             "the builder", "clamps, masking tape", "", "step_dry"});
   if (packet.wiring) {
     const int fittings = static_cast<int>(packet.wiring->fittings.size());
     maker.add("wiring.cut", "cut the openings for boxes and wires, seal their edges",
@@ -173,7 +173,7 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
            kScrew * n.screws + kDryBox * n.boxes, {"paint.primer", "joint.pull"},
            {counted_words(n.screws, "screws of the whole station", kScrew,
                           counted_words(n.boxes, "boxes", kDryBox)),
-            "the builder", "driver, clamps, square", "", "frame_front"})
+            "the builder", "driver, clamps, square", "", "step_boxes"})
       .wait_min = cure_min(finish::trim_adhesive());
   std::string_view before = "boxes.assemble";
   const int coats = whole(config.finish.coats);
@@ -194,14 +194,32 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
            {"base.fit", before},
            {counted_words(n.boxes, "boxes", 45, "an hour to set out"),
             "the builder and a second person", "level, clamps, driver",
-            "Two lift what is above 20 kg.", "frame_front"})
+            "Two lift what is above 20 kg.", "step_cabinets"})
       .needs = schedule::kDryDay;
+  if (config.loads.held == config::Held::Wall) {
+    maker.add("site.tie", "screw the cabinets to the wall's framing", 30 + 15 * n.boxes,
+              {"site.cabinets"},
+              {counted_words(n.boxes, "boxes", 15, "half an hour to find the framing"),
+               "the builder", "stud finder, driver",
+               "Find wires and pipes in the wall first. Before a door or a drawer is hung: open, "
+               "they tip it.",
+               "frame_side"});
+  } else if (config.loads.held == config::Held::Ground) {
+    maker
+        .add("site.tie", "anchor the base to the ground", 60 + 30 * n.crosses, {"site.cabinets"},
+             {counted_words(n.crosses, "cross pieces", 30, "an hour to set out"), "the builder",
+              "hammer drill, anchors by their sheet",
+              "Have buried cable, gas and irrigation located first. Before a door or a drawer is "
+              "hung: open, they tip it.",
+              "frame_side"})
+        .needs = schedule::kDryDay;
+  }
   maker
       .add("top.substrate",
            n.block ? "screw the sheets of the top and the oven's block down, seal them"
                    : "screw the sheets of the top down, seal them",
            whole(kSubstrate_min * std::max(1, n.tops)), {"site.cabinets"},
-           {"45 min a top", "the builder", "driver, roller", "", "frame_front"})
+           {"45 min a top", "the builder", "driver, roller", "", "step_sheets"})
       .wait_min = recoat_min;
   if (n.tops > 0) {
     maker
@@ -219,7 +237,7 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
         maker.add("metal.bed", "try the tops dry, then bed them", 90 * n.tops, {"metal.fold"},
                   {counted_words(n.tops, "tops", 90), "the builder and a second person",
                    "adhesive, gloves, weights",
-                   "Edges of sheet metal cut: gloves. No load before it is cured.", ""});
+                   "Edges of sheet metal cut: gloves. No load before it is cured.", "step_tops"});
     bed.wait_min = cure_min(finish::bedding_adhesive());
     bed.needs = bed.holds = schedule::kDryDay;
     bed.hold_min = kHold_min;
@@ -234,9 +252,9 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
   }
   maker.add(
       "fronts.hang", "hang the numbered fronts, set their gaps", kFront * n.fronts,
-      {"site.cabinets"},
+      {"site.cabinets", "site.tie"},
       {counted_words(n.fronts, "fronts", kFront), "the builder", "driver",
-       "Paint is hard after about 30 days: fronts that are pressed shut stick.", "frame_front"});
+       "Paint is hard after about 30 days: fronts that are pressed shut stick.", "step_fronts"});
   maker
       .add("oven.place", "set the oven, check its level and every clearance", 120,
            {"metal.bed", "top.substrate"},

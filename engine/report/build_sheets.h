@@ -1,9 +1,11 @@
 #pragma once
-// Drawings of what is built: the cabinets from the front, pulled apart, every panel of the parts
-// list, and every board of the base as it is cut to the ground. All from the pieces and parts of
-// the build stage, and from the survey.
+// Drawings of what is built: the cabinets from the front, cut from front to back, pulled apart,
+// what each step of the build puts on, every panel of the parts list, and every board of the base
+// as it is cut to the ground. All from the pieces and parts of the build stage, and from the
+// survey.
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -11,14 +13,15 @@
 
 namespace hs::report {
 
-// "frame_front", "frame_pulled_apart", "panel_1" and so on, as many as there are parts, "base_1"
-// and so on, as many as there are boards cut to read ground. Absent: none of that name, no build
-// stage, or nothing was built or read.
+// "frame_front", "frame_side", "frame_pulled_apart", "step_base" and its like, "panel_1" and so on,
+// as many as there are parts, "base_1" and so on, as many as there are boards cut to read ground.
+// Absent: none of that name, no build stage, or nothing was built or read.
 std::optional<Sheet> build_sheet(std::string_view name, const config::Config& config,
                                  const evaluate::Evaluation& evaluation, const SheetView& view);
 
-// What build_sheet() draws for this evaluation: "frame_front, frame_pulled_apart, panel_1 to
-// panel_24, base_1 to base_4". Empty where nothing was built and no ground was read.
+// What build_sheet() draws for this evaluation: "frame_front, frame_side, frame_pulled_apart,
+// step_base, ... panel_1 to panel_24, base_1 to base_4". Empty where nothing was built and no
+// ground was read.
 std::string build_sheet_names(const evaluate::Evaluation& evaluation);
 
 // Whether some station has a drawing of this name.
@@ -26,8 +29,16 @@ bool is_build_sheet_name(std::string_view name);
 
 Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                         const SheetView& view);
+// Each run cut from front to back through one bay, seen from its left.
+Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
+                       const SheetView& view);
 Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                          const SheetView& view);
+// What one step of the build puts on, and where. Absent: no such name, or nothing of it in this
+// station.
+std::optional<Sheet> step_sheet(std::string_view name, const config::Config& config,
+                                const evaluate::Evaluation& evaluation, const SheetView& view);
+std::span<const std::string_view> step_sheet_names();
 // `index` below the number of parts.
 Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                   const SheetView& view, std::size_t index);

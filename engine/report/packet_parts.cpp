@@ -222,6 +222,9 @@ PacketPart drawings_part(const PacketView& view) {
     part.blocks.push_back(figure(frame_front_sheet(view.config, view.evaluation, view.sheet()),
                                  "frame_front", "Cabinets from the front", "As built.", true,
                                  true));
+    part.blocks.push_back(figure(frame_side_sheet(view.config, view.evaluation, view.sheet()),
+                                 "frame_side", "Cabinets cut from front to back", "As built.", true,
+                                 true));
     part.blocks.push_back(figure(pulled_apart_sheet(view.config, view.evaluation, view.sheet()),
                                  "frame_pulled_apart", "Cabinets pulled apart",
                                  "Numbers are those of the parts list. Drawn on the slant: only "

@@ -64,10 +64,10 @@ double of_run(const frame::Frame& frame, bool oven) {
 
 }  // namespace
 
-Pull pull_of(const frame::Frame& frame, const frame::Piece& piece) {
+Pull pull_of(const frame::Frame& frame, const frame::Piece& piece, bool bays_apart) {
   Pull by = of_kind(piece);
   by.x_mm += of_run(frame, piece.oven);
-  if (piece.bay != frame::kWholeRun) by.x_mm += kBays_mm * piece.bay;
+  if (bays_apart && piece.bay != frame::kWholeRun) by.x_mm += kBays_mm * piece.bay;
   return by;
 }
 

@@ -11,8 +11,8 @@ struct Pull {
 };
 
 // Tops go up, the base down, fronts towards the cook; boxes and runs go away from each other, to
-// the right.
-Pull pull_of(const frame::Frame& frame, const frame::Piece& piece);
+// the right. `bays_apart`: without it the boxes of a run stay side by side.
+Pull pull_of(const frame::Frame& frame, const frame::Piece& piece, bool bays_apart = true);
 
 // Of the oven, over everything it stands on; on a pier of masonry it stays.
 Pull pull_of_oven(const frame::Frame& frame);

@@ -504,6 +504,48 @@ TEST_CASE("the plan keeps the shop's order", "[packet][plan]") {
   CHECK(verdict(evaluate_packet(c), "plan.days") == Verdict::Unknown);
 }
 
+TEST_CASE(
+    "what stands at a wall is tied before anything opens, by the screws that tipping asks for",
+    "[packet][plan][loads]") {
+  config::Config c = demo();
+  const auto named = [](const Evaluation& e, std::string_view start) {
+    double count = 0;
+    for (const parts::Hardware& one : e.build->parts.hardware) {
+      if (one.name.starts_with(start)) count += one.quantity;
+    }
+    return count;
+  };
+  const auto has_tie = [](const Evaluation& e) {
+    const auto& tasks = e.packet->timetable.tasks;
+    return std::any_of(tasks.begin(), tasks.end(),
+                       [](const schedule::Task& one) { return one.key == "site.tie"; });
+  };
+  c.loads.held = config::Held::Free;
+  const Evaluation loose = evaluate_packet(c);
+  CHECK(named(loose, "screw of the tie") == 0);
+  CHECK_FALSE(has_tie(loose));
+
+  c.loads.held = config::Held::Wall;
+  const Evaluation e = evaluate_packet(c);
+  int tied = 0;
+  for (const loads::RunLoads& run : e.build->loads.runs) {
+    tied += std::any_of(run.cases.begin(), run.cases.end(),
+                        [](const loads::TipCase& one) { return one.tie_n > 0; });
+  }
+  REQUIRE(tied > 0);
+  CHECK(named(e, "screw of the tie") == tied * e.build->loads.screws);
+  CHECK(named(e, "washer of the tie") == tied * e.build->loads.screws);
+  REQUIRE(has_tie(e));
+  const Timetable& t = e.packet->timetable;
+  CHECK(waits(t, task(t, "site.tie"), task(t, "site.cabinets")));
+  CHECK(waits(t, task(t, "fronts.hang"), task(t, "site.tie")));
+
+  c.loads.held = config::Held::Ground;
+  const Evaluation ground = evaluate_packet(c);
+  CHECK(named(ground, "screw of the tie") == 0);
+  CHECK(has_tie(ground));
+}
+
 TEST_CASE("a run's drop and a circuit's load by the code's table", "[packet][power]") {
   config::Config c = demo();
   CHECK(verdict(evaluate_packet(c), "power.none") == Verdict::Ok);

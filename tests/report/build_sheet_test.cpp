@@ -20,11 +20,14 @@ using namespace hs::report;
 
 namespace {
 
-std::vector<std::string> names_of(const evaluate::Evaluation& e) {
+std::vector<std::string> names_of(const config::Config& config, const evaluate::Evaluation& e) {
   std::vector<std::string> names;
   for (std::size_t i = 1; i <= base_cut_count(e); ++i) names.push_back("base_" + std::to_string(i));
   if (!e.build->frame.made()) return names;
-  names.insert(names.end(), {"frame_front", "frame_pulled_apart"});
+  names.insert(names.end(), {"frame_front", "frame_side", "frame_pulled_apart"});
+  for (const std::string_view step : step_sheet_names()) {
+    if (step_sheet(step, config, e, {})) names.emplace_back(step);
+  }
   for (std::size_t i = 1; i <= e.build->parts.parts.size(); ++i) {
     names.push_back("panel_" + std::to_string(i));
   }
@@ -36,7 +39,7 @@ void each_sheet(Check check) {
   for (const char* name : test::kPresets) {
     const config::Config config = test::preset(name);
     const evaluate::Evaluation e = evaluate::evaluate_all(config);
-    for (const std::string& sheet_name : names_of(e)) {
+    for (const std::string& sheet_name : names_of(config, e)) {
       for (const Units units : {Units::Inch, Units::Millimetre}) {
         INFO(name << " " << sheet_name);
         const auto sheet = build_sheet(sheet_name, config, e, {.units = units});
@@ -159,9 +162,11 @@ TEST_CASE("drawings are found by name as far as there are parts", "[report][buil
   const std::size_t count = e.build->parts.parts.size();
   REQUIRE(count > 10);
   CHECK(build_sheet_names(e) ==
-        "frame_front, frame_pulled_apart, panel_1 to panel_" + std::to_string(count));
-  for (const std::string name : {"panel_0", "panel_", "panel_01", "panel_x", "panel_99999", "frame",
-                                 "section", "base_1", "base_0"}) {
+        "frame_front, frame_side, frame_pulled_apart, step_base_boards, step_base, step_dry, "
+        "step_boxes, step_cabinets, step_sheets, step_tops, step_fronts, panel_1 to panel_" +
+            std::to_string(count));
+  for (const std::string name : {"panel_0", "step_", "step_roof", "panel_", "panel_01", "panel_x",
+                                 "panel_99999", "frame", "section", "base_1", "base_0"}) {
     INFO(name);
     CHECK_FALSE(build_sheet(name, config, e, {}));
   }

@@ -124,7 +124,7 @@ test('without WebGL the drawings stand open under the heights', async () => {
       const there = [...document.querySelectorAll('#drawings > [data-name]')].map(({ dataset }) => dataset.name);
       return wanted.every((name) => there.includes(name)) && images.length === there.length
         && images.every((image) => image.complete && image.naturalWidth > 0);
-    }, [...names, 'frame_front', 'frame_pulled_apart']);
+    }, [...names, 'frame_front', 'frame_side', 'frame_pulled_apart']);
     assert.ok(await page.locator('#drawings-part').isVisible());
     assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
     await keepPicture(page, 'drawings-no-webgl');

@@ -150,7 +150,7 @@ test('a surveyed station shows its points, cuts, cabinets and loads, and hands o
         assert.ok(captions.some((caption) => wanted.test(caption)), `${wanted} is not among ${captions}`);
       }
       await keepPicture(page, `loads-${name}`);
-      for (const drawing of ['frame_front', 'frame_pulled_apart']) {
+      for (const drawing of ['frame_front', 'frame_side', 'frame_pulled_apart']) {
         const part = page.locator(`#drawings > [data-name="${drawing}"]`);
         await part.locator('summary').click();
         await page.waitForFunction((wanted) => {
