@@ -231,9 +231,7 @@ Sheet apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
       "Across and up is true, depth is drawn at half and slanted. Numbers are those of the "
       "parts list; joints are butts (" +
       source_note("frame.rough") + ")");
-  const Box inked = inked_box(d, line);
-  pen.finish({inked.left_mm, inked.bottom_mm - 2 * line},
-             std::max(inked.right_mm - inked.left_mm, 40 * line));
+  pen.finish_below();
   describe(sheet, step != nullptr ? step->title : "Cabinets pulled apart", config,
            step != nullptr
                ? step->words

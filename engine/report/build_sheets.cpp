@@ -158,9 +158,7 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
     pen.note("The oven's own pier is masonry and not drawn: never a cabinet (" +
              source_note("frame.masonry") + ")");
   }
-  const Box inked = inked_box(d, line);
-  pen.finish({inked.left_mm, inked.bottom_mm - 2 * line},
-             std::max(inked.right_mm - inked.left_mm, 40 * line));
+  pen.finish_below();
   describe(sheet, "Cabinets from the front", config, "Base, boxes, fronts and top, as built.",
            pen.entries());
   return sheet;

@@ -143,9 +143,7 @@ Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation&
       "The cook stands on the left. Heavy edges are cut, pale ones lie behind; numbers are "
       "those of the parts list; joints are butts (" +
       source_note("frame.rough") + ")");
-  const Box inked = inked_box(d, line);
-  pen.finish({inked.left_mm, inked.bottom_mm - 2 * line},
-             std::max(inked.right_mm - inked.left_mm, 40 * line));
+  pen.finish_below();
   describe(sheet, "Cabinets cut from front to back", config,
            "Base, box, front, overhang and top of each run, seen from its left.", pen.entries());
   return sheet;

@@ -228,6 +228,12 @@ double SheetPen::finish(Spot corner, double width_mm) {
   return y - text_mm_;
 }
 
+double SheetPen::finish_below() {
+  const Box inked = inked_box(d_, text_mm_);
+  return finish({inked.left_mm, inked.bottom_mm - 2 * text_mm_},
+                std::max(inked.right_mm - inked.left_mm, 40 * text_mm_));
+}
+
 double sheet_text_mm(double wide_mm) { return std::clamp(wide_mm / 60, 40.0, 90.0); }
 
 void describe(Sheet& sheet, std::string_view kind, const config::Config& config,

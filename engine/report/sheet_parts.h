@@ -61,6 +61,8 @@ class SheetPen {
   double list(Spot corner, double width_mm);
   // The same, then the line of known length.
   double finish(Spot corner, double width_mm);
+  // The same, two lines below everything that is drawn and as wide, but not under forty lines.
+  double finish_below();
   const std::vector<std::string>& entries() const { return words_; }
 
  private:
