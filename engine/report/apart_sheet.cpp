@@ -113,6 +113,11 @@ struct Step {
   How how = How::Apart;
 };
 
+// Every piece of the station at once.
+constexpr Step kWhole{"frame_pulled_apart", "Cabinets pulled apart",
+                      "Every piece pulled from its place, with its number in the parts list.", ~0U,
+                      0};
+
 constexpr unsigned kBody = kBoxes | kFace;
 constexpr std::array kSteps{
     Step{"step_base_boards", "Boards of the base and the face",
@@ -141,7 +146,7 @@ struct Shown {
   double depth;
 };
 
-std::vector<Shown> shown_of(const frame::Frame& frame, const Step* step) {
+std::vector<Shown> shown_of(const frame::Frame& frame, const Step& step) {
   constexpr double kLift_mm = 300;
   constexpr unsigned kLast = ~0U;
   std::vector<Shown> order;
@@ -149,13 +154,13 @@ std::vector<Shown> shown_of(const frame::Frame& frame, const Step* step) {
     const Piece& piece = frame.pieces[i];
     const unsigned layer = layer_of(piece.kind);
     // What goes onto something else lies over its place.
-    const bool bays_apart = step == nullptr || (step->before == 0 && step->how == How::Apart);
+    const bool bays_apart = step.before == 0 && step.how == How::Apart;
     Pull by = pull_of(frame, piece, bays_apart);
-    const bool now = step == nullptr || (step->now & layer) != 0;
-    if (!now && (step == nullptr || (step->before & layer) == 0)) continue;
-    const bool home = !now || (step != nullptr && step->how != How::Apart);
+    const bool now = (step.now & layer) != 0;
+    if (!now && (step.before & layer) == 0) continue;
+    const bool home = !now || step.how != How::Apart;
     if (home) by.y_mm = 0;
-    if (home) by.z_mm = now && step->how == How::Lifted ? kLift_mm : 0;
+    if (home) by.z_mm = now && step.how == How::Lifted ? kLift_mm : 0;
     order.push_back({&piece, i, by, now, now ? kLast : layer, 0});
   }
   for (Shown& shown : order) {
@@ -171,7 +176,7 @@ std::vector<Shown> shown_of(const frame::Frame& frame, const Step* step) {
 }
 
 Sheet apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
-                  const SheetView& view, const Step* step) {
+                  const SheetView& view, const Step& step) {
   const evaluate::Build& build = *e.build;
   Sheet sheet;
   Drawing& d = sheet.drawing;
@@ -223,8 +228,7 @@ Sheet apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
   }
   SheetPen pen(d, line, view.units, true);
   for (const parts::Part& part : build.parts.parts) {
-    const unsigned layer = layer_of(part.kind);
-    if (step != nullptr && (step->now & layer) == 0) continue;
+    if ((step.now & layer_of(part.kind)) == 0) continue;
     pen.note(part_name(part) + ": " + part_size(part, view.units));
   }
   pen.note(
@@ -232,11 +236,7 @@ Sheet apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
       "parts list; joints are butts (" +
       source_note("frame.rough") + ")");
   pen.finish_below();
-  describe(sheet, step != nullptr ? step->title : "Cabinets pulled apart", config,
-           step != nullptr
-               ? step->words
-               : "Every piece pulled from its place, with its number in the parts list.",
-           pen.entries());
+  describe(sheet, step.title, config, step.words, pen.entries());
   return sheet;
 }
 
@@ -244,7 +244,7 @@ Sheet apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
 
 Sheet pulled_apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
                          const SheetView& view) {
-  return apart_sheet(config, e, view, nullptr);
+  return apart_sheet(config, e, view, kWhole);
 }
 
 std::span<const std::string_view> step_sheet_names() {
@@ -268,7 +268,7 @@ std::optional<Sheet> step_sheet(std::string_view name, const config::Config& con
                    [&](const Piece& piece) { return (step->now & layer_of(piece.kind)) != 0; })) {
     return {};
   }
-  return apart_sheet(config, e, view, step);
+  return apart_sheet(config, e, view, *step);
 }
 
 }  // namespace hs::report
