@@ -340,13 +340,9 @@ Outcome draw(std::vector<std::string_view> words) {
   const hs::report::SheetKind* kind = hs::report::find_sheet(name);
   // Drawings of what is built are as many as there are parts.
   if (kind == nullptr && !hs::report::is_build_sheet_name(name)) {
-    std::string steps;
-    for (const std::string_view step : hs::report::step_sheet_names()) {
-      steps += std::string(step) + ", ";
-    }
-    problems.push_back({"NAME", name.empty() ? "" : hs::shortened(name),
-                        sheet_names() + ", frame_front, frame_side, frame_pulled_apart, " + steps +
-                            "panel_N, base_N"});
+    problems.push_back(
+        {"NAME", name.empty() ? "" : hs::shortened(name),
+         sheet_names() + ", " + hs::report::frame_sheet_names() + ", panel_N, base_N"});
   }
   const Loaded loaded = load(words);
   append(problems, loaded.problems);

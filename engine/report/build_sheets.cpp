@@ -18,9 +18,25 @@ using frame::Face;
 using frame::Kind;
 using frame::Piece;
 
-constexpr std::string_view kFront = "frame_front", kSide = "frame_side",
-                           kApart = "frame_pulled_apart";
+constexpr std::array kFrameSheets{
+    FrameSheet{"frame_front", "Cabinets from the front",
+               "Every box, door and drawer, with its sizes.", "As built.", true, frame_front_sheet},
+    FrameSheet{"frame_side", "Cabinets cut from front to back",
+               "Toe space, box, fronts and overhang, and what lies on what.", "As built.", true,
+               frame_side_sheet},
+    FrameSheet{"frame_pulled_apart", "Cabinets pulled apart",
+               "Every part in its place, numbered as in the parts list.",
+               "Numbers are those of the parts list. Drawn on the slant: only across and up goes "
+               "by its bar.",
+               false, pulled_apart_sheet},
+};
 constexpr std::string_view kPanel = "panel_", kBase = "base_";
+
+const FrameSheet* find_frame_sheet(std::string_view name) {
+  const auto* found = std::find_if(kFrameSheets.begin(), kFrameSheets.end(),
+                                   [name](const FrameSheet& one) { return one.name == name; });
+  return found == kFrameSheets.end() ? nullptr : found;
+}
 
 // The number of a name that begins so, from 1; nullopt: it is no such name.
 std::optional<std::size_t> number_after(std::string_view start, std::string_view name) {
@@ -171,27 +187,37 @@ std::optional<Sheet> build_sheet(std::string_view name, const config::Config& co
     return base_cut_sheet(config, e, view, *number - 1);
   }
   if (!e.build || !e.build->frame.made()) return {};
-  if (name == kFront) return frame_front_sheet(config, e, view);
-  if (name == kSide) return frame_side_sheet(config, e, view);
-  if (name == kApart) return pulled_apart_sheet(config, e, view);
+  if (const FrameSheet* whole = find_frame_sheet(name)) return whole->draw(config, e, view);
   if (auto step = step_sheet(name, config, e, view)) return step;
   const auto number = number_after(kPanel, name);
   if (!number || *number > e.build->parts.parts.size()) return {};
   return panel_sheet(config, e, view, *number - 1);
 }
 
+std::span<const FrameSheet> frame_sheets() { return kFrameSheets; }
+
+std::string frame_sheet_names() {
+  std::string names;
+  const auto add = [&names](std::string_view name) {
+    if (!names.empty()) names += ", ";
+    names += name;
+  };
+  for (const FrameSheet& whole : kFrameSheets) add(whole.name);
+  for (const std::string_view step : step_sheet_names()) add(step);
+  return names;
+}
+
 bool is_build_sheet_name(std::string_view name) {
   const auto steps = step_sheet_names();
-  return name == kFront || name == kSide || name == kApart || number_after(kPanel, name) ||
+  return find_frame_sheet(name) != nullptr || number_after(kPanel, name) ||
          number_after(kBase, name) || std::find(steps.begin(), steps.end(), name) != steps.end();
 }
 
 std::string build_sheet_names(const evaluate::Evaluation& e) {
   std::string names;
   if (e.build && e.build->frame.made()) {
-    names = "frame_front, frame_side, frame_pulled_apart, ";
-    for (const std::string_view step : step_sheet_names()) names += std::string(step) + ", ";
-    names += "panel_1 to panel_" + std::to_string(e.build->parts.parts.size());
+    names =
+        frame_sheet_names() + ", panel_1 to panel_" + std::to_string(e.build->parts.parts.size());
   }
   if (const std::size_t boards = base_cut_count(e); boards > 0) {
     names += (names.empty() ? "base_1 to base_" : ", base_1 to base_") + std::to_string(boards);

@@ -24,8 +24,23 @@ std::optional<Sheet> build_sheet(std::string_view name, const config::Config& co
 // ground was read.
 std::string build_sheet_names(const evaluate::Evaluation& evaluation);
 
+// The names of frame_sheets() and of the steps, whatever the station: "frame_front, ...
+// step_fronts".
+std::string frame_sheet_names();
+
 // Whether some station has a drawing of this name.
 bool is_build_sheet_name(std::string_view name);
+
+// A drawing of the whole frame.
+struct FrameSheet {
+  std::string_view name;     // "frame_front"
+  std::string_view title;    // "Cabinets from the front"
+  std::string_view caption;  // what one looks for in it, on the page
+  std::string_view printed;  // and in the packet
+  bool to_scale;             // true both ways by its line of known length
+  Sheet (*draw)(const config::Config&, const evaluate::Evaluation&, const SheetView&);
+};
+std::span<const FrameSheet> frame_sheets();
 
 Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                         const SheetView& view);

@@ -219,17 +219,11 @@ PacketPart drawings_part(const PacketView& view) {
                                  std::string(kind.caption), true, true));
   }
   if (view.evaluation.build && view.evaluation.build->frame.made()) {
-    part.blocks.push_back(figure(frame_front_sheet(view.config, view.evaluation, view.sheet()),
-                                 "frame_front", "Cabinets from the front", "As built.", true,
-                                 true));
-    part.blocks.push_back(figure(frame_side_sheet(view.config, view.evaluation, view.sheet()),
-                                 "frame_side", "Cabinets cut from front to back", "As built.", true,
-                                 true));
-    part.blocks.push_back(figure(pulled_apart_sheet(view.config, view.evaluation, view.sheet()),
-                                 "frame_pulled_apart", "Cabinets pulled apart",
-                                 "Numbers are those of the parts list. Drawn on the slant: only "
-                                 "across and up goes by its bar.",
-                                 true, false));
+    for (const FrameSheet& whole : frame_sheets()) {
+      part.blocks.push_back(figure(whole.draw(view.config, view.evaluation, view.sheet()),
+                                   std::string(whole.name), std::string(whole.title),
+                                   std::string(whole.printed), true, whole.to_scale));
+    }
   }
   return {std::move(part), {}};
 }

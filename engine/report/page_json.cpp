@@ -295,12 +295,7 @@ std::string page_json(const config::Config& config, const evaluate::Evaluation& 
         "The height of the cut at every place along the board, drawn large.", "ground");
   }
   if (evaluation.build && evaluation.build->frame.made()) {
-    put("frame_front", "Cabinets from the front", "Every box, door and drawer, with its sizes.",
-        {});
-    put("frame_side", "Cabinets cut from front to back",
-        "Toe space, box, fronts and overhang, and what lies on what.", {});
-    put("frame_pulled_apart", "Cabinets pulled apart",
-        "Every part in its place, numbered as in the parts list.", {});
+    for (const FrameSheet& whole : frame_sheets()) put(whole.name, whole.title, whole.caption, {});
   }
   out.end_list();
   out.key("why");
