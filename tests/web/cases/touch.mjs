@@ -2,6 +2,7 @@
 // nothing, and a screen that is turned, cut by a notch or held in one hand keeps everything at hand.
 import assert from 'node:assert/strict';
 import test from 'node:test';
+import { isDeepStrictEqual } from 'node:util';
 import { devices, doubleTap, drag, item, keepPicture, middle, openSheet, settle, snapshot, tap, withPage } from '../support/page.mjs';
 
 // `body(send)`: send(type, points) are real touch events, a frame apart by their own times, however
@@ -38,22 +39,14 @@ const boxMiddle = async (locator) => {
   const { x, y, width, height } = await locator.boundingBox();
   return [x + width / 2, y + height / 2];
 };
-// Its middle, once that is where it was a moment ago.
-const atRest = async (locator) => {
-  for (let last = [-1, -1], now = await boxMiddle(locator); ;) {
-    if (now[0] === last[0] && now[1] === last[1]) return now;
-    last = now;
-    await locator.page().waitForTimeout(150);
-    now = await boxMiddle(locator);
-  }
-};
-const notScrolling = async (page) => {
-  for (let last = -1, now = await sheetScroll(page); now !== last;) {
-    last = now;
+// What `read` tells, once that is what it told a moment ago.
+const atRest = async (page, read) => {
+  for (let last, now = await read(); ; last = now, now = await read()) {
+    if (isDeepStrictEqual(now, last)) return now;
     await page.waitForTimeout(150);
-    now = await sheetScroll(page);
   }
 };
+const notScrolling = (page) => atRest(page, () => sheetScroll(page));
 
 test('a swipe over the controls of a sheet scrolls it, goes on after the finger, and changes nothing', async () => {
   await withPage({}, async (page) => {
@@ -300,7 +293,7 @@ test('a swipe along a wide table moves the table alone, and Back still closes th
     // Sections above it may still come in and move it down from under the finger.
     await settle(page);
     await box.evaluate((element) => element.scrollIntoView({ block: 'center' }));
-    const [x, y] = await atRest(box);
+    const [x, y] = await atRest(page, () => boxMiddle(box));
     await notScrolling(page);
     assert.ok(await box.evaluate((element) => element.scrollWidth > element.clientWidth), 'no table is wide here');
     const there = await sheetScroll(page);
