@@ -58,9 +58,19 @@ test('every change is in the address within 300 ms', async () => {
 test('the document takes its time after the address, never just before it is due', async () => {
   await withPage({ device: devices.desktop }, async (page) => {
     await settle(page);
-    // Whatever the machine's load: each time that the document is made again, how long it was then
-    // until the address had to be written.
+    // Each time that the document is made again: how long it was then until the address had to be
+    // written. A turn of the page takes no time here, so that a loaded machine that stops between
+    // the page's own look at the clock and the document cannot make it seem late.
     await page.evaluate(() => {
+      const clock = performance.now.bind(performance);
+      let turn = null;
+      performance.now = () => {
+        if (turn === null) {
+          turn = clock();
+          queueMicrotask(() => { turn = null; });
+        }
+        return turn;
+      };
       let last = -1000;
       let waits = false;
       globalThis.before = [];
@@ -86,7 +96,7 @@ test('the document takes its time after the address, never just before it is due
     await settle(page);
     const before = await page.evaluate(() => globalThis.before);
     assert.ok(before.length >= 3, `the document was made ${before.length} times`);
-    assert.deepEqual(before.filter((ms) => ms !== null && ms > 5 && ms < 140), []);
+    assert.deepEqual(before.filter((ms) => ms !== null && ms > 5 && ms < 149), []);
   });
 });
 
