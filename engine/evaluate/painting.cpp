@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "engine/parts/sides.h"
+
 namespace hs::evaluate {
 namespace {
 
@@ -74,6 +76,13 @@ std::vector<WaitingTime> waits_for(const finish::Weather& air) {
           adhesive("bed of a metal top holds a load", finish::bedding_adhesive())};
 }
 
+// Parts that others are glued to: the band as wide as the other's edge stays bare.
+bool glued_to(frame::Kind kind) {
+  using frame::Kind;
+  return kind == Kind::Side || kind == Kind::Back || kind == Kind::Substrate ||
+         kind == Kind::RiserFront || kind == Kind::DrawerSide;
+}
+
 std::vector<finish::MaskLine> masks_of(const parts::List& parts) {
   std::vector<finish::Feature> out;
   const auto add = [&out](finish::Feature feature, double count) {
@@ -85,7 +94,8 @@ std::vector<finish::MaskLine> masks_of(const parts::List& parts) {
       if (cut.use == frame::HoleUse::HingeCup) add(finish::Feature::HingeCup, count);
       if (cut.use == frame::HoleUse::Vent) add(finish::Feature::VentMesh, count);
     }
-    if (part.kind == frame::Kind::Substrate) add(finish::Feature::GlueFace, part.quantity());
+    // Where an edge of one part meets the face of another, in a box and under the metal.
+    if (glued_to(part.kind)) add(finish::Feature::GlueFace, part.quantity());
   }
   for (const parts::Hardware& one : parts.hardware) {
     if (one.name.starts_with("hinge on the face")) add(finish::Feature::Hinge, one.quantity);
@@ -96,7 +106,8 @@ std::vector<finish::MaskLine> masks_of(const parts::List& parts) {
 
 }  // namespace
 
-Painting painting_of(const config::Config& config, const parts::List& parts) {
+Painting painting_of(const config::Config& config, const parts::List& parts,
+                     std::span<const frame::Piece> pieces) {
   Painting out;
   Colours colours;
   const std::size_t body = colours.of(config.finish.body_colour, "cabinets' colour"),
@@ -107,6 +118,7 @@ Painting painting_of(const config::Config& config, const parts::List& parts) {
 
   std::vector<finish::Face> faces;
   for (const Part& part : parts.parts) {
+    const std::array<std::string, 6> sides = parts::sides_of(part, pieces);
     for (std::size_t i = 0; i < part.surfaces.size(); ++i) {
       const Coat coat = part.surfaces[i].coat;
       if (coat == Coat::Polish || coat == Coat::Bare) continue;
@@ -127,7 +139,7 @@ Painting painting_of(const config::Config& config, const parts::List& parts) {
       PaintedFace told;
       told.part = part.number;
       told.part_name = face.part;
-      told.face = face.face;
+      told.face = sides[i];
       if (!face.primer_only) told.colour = colour;
       told.area_m2 =
           std::max(0.0, face.long_mm * face.wide_mm - face.cut_out_mm2) * face.count * 1e-6;

@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,7 +19,8 @@ namespace hs::evaluate {
 // A face or edge of a part, all its pieces together.
 struct PaintedFace {
   int part = 0;                       // its number in the parts list
-  std::string_view part_name, face;   // "door", "front"
+  std::string_view part_name;         // "door"
+  std::string face;                   // "hinged edge" (parts/sides.h)
   std::optional<std::size_t> colour;  // absent: primer only
   double area_m2 = 0;                 // of all pieces, openings taken out
 };
@@ -56,6 +58,7 @@ struct Painting {
   std::optional<double> gap_mm, film_mm, gap_left_mm;
 };
 
-Painting painting_of(const config::Config& config, const parts::List& parts);
+Painting painting_of(const config::Config& config, const parts::List& parts,
+                     std::span<const frame::Piece> pieces);
 
 }  // namespace hs::evaluate

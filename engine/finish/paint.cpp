@@ -93,7 +93,9 @@ Masked masking(Feature feature) {
       {"wire holes", "their edge is sealed with primer; the wire itself is never painted"},
       {"vent mesh", "paint closes it, and the gas bay must breathe"},
       {"gaskets", "paint sticks the door to them"},
-      {"faces to be glued", "an adhesive holds the paint, and the paint lets go"},
+      {"parts with a face to be glued",
+       "where a side, back, block front or sheet meets the next part, a band as wide as that one: "
+       "an adhesive holds the paint, and the paint lets go"},
       {"threads and levelling feet", "paint locks them"},
       {"labels and rating plates", "whoever serves it must read them"},
   }};

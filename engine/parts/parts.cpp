@@ -76,6 +76,7 @@ Part part_of(const Piece& piece) {
                         face_of(axes.across, false),
                         face_of(axes.across, true)};
   for (std::size_t i = 0; i < part.surfaces.size(); ++i) part.surfaces[i] = piece.at(sides[i]);
+  part.faces.push_back({sides[0], sides[1], sides[2], sides[3], sides[4], sides[5]});
   if (!piece.folds.empty()) {
     part.folds_mm = {
         tenth(fold_mm(piece, axes.along, false)), tenth(fold_mm(piece, axes.along, true)),
@@ -101,7 +102,9 @@ Part part_of(const Piece& piece) {
 }
 
 void swap_at(Part& part, At a, At b) {
-  std::swap(part.surfaces[static_cast<std::size_t>(a)], part.surfaces[static_cast<std::size_t>(b)]);
+  const auto one = static_cast<std::size_t>(a), other = static_cast<std::size_t>(b);
+  std::swap(part.surfaces[one], part.surfaces[other]);
+  for (auto& faces : part.faces) std::swap(faces[one], faces[other]);
 }
 
 // Half a turn: end for end, side for side, or both. One alone shows the other face.
@@ -216,6 +219,7 @@ List list_of(std::span<const Piece> pieces, const Choices& choices) {
                                    [&](const Keyed& one) { return one.key == best.key; });
     if (same != found.end()) {
       same->part.pieces.push_back(i);
+      same->part.faces.push_back(best.part.faces.front());
       continue;
     }
     best.part.pieces.push_back(i);

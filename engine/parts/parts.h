@@ -47,6 +47,8 @@ struct Part {
   std::array<double, 4> folds_mm{};  // metal: turned down at Start, End, Low, High; 0: not
   std::vector<Cut> cuts;
   std::vector<std::size_t> pieces;  // which of the pieces it is, by index
+  // Of each of these pieces, which of its faces the surfaces are, by At.
+  std::vector<std::array<frame::Face, 6>> faces;
 
   int quantity() const { return static_cast<int>(pieces.size()); }
 };

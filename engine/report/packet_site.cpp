@@ -107,9 +107,16 @@ Table faces_table(const evaluate::Painting& painting, Units units) {
       return group.first->part == face.part && group.first->colour == face.colour;
     });
     if (same == groups.end()) {
-      groups.push_back({&face, std::string(face.face), face.area_m2});
+      groups.push_back({&face, face.face, face.area_m2});
     } else {
-      same->faces += ", " + std::string(face.face);
+      // Pieces that are turned have the one or the other there: together that is both.
+      const std::size_t either = face.face.find(" or ");
+      const std::size_t told = same->faces.find(face.face);
+      if (either != std::string::npos && told != std::string::npos) {
+        same->faces.replace(told + either, 4, " and ");
+      } else {
+        same->faces += ", " + face.face;
+      }
       same->area_m2 += face.area_m2;
     }
   }

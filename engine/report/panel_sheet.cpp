@@ -1,4 +1,4 @@
-// One part as it lies on the bench, front face up: sizes, holes, grain, faces and edges.
+// One part as it lies on the bench: sizes, holes, grain, faces and edges.
 
 #include <algorithm>
 #include <array>
@@ -10,7 +10,9 @@
 #include <utility>
 #include <vector>
 
+#include "engine/base/number_text.h"
 #include "engine/evaluate/build.h"
+#include "engine/parts/sides.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/parts_words.h"
 #include "engine/report/sheet_parts.h"
@@ -38,10 +40,10 @@ void draw_cut(Drawing& d, const Cut& cut, double along, double across) {
 
 std::string cut_words(const Cut& cut, const SheetPen& pen) {
   std::string words(parts::use_name(cut.use));
-  words += cut.round ? ", " + pen.length(cut.long_mm) + " across"
+  words += cut.round ? ", " + trimmed(cut.long_mm, 1) + " mm bit"
                      : ", " + pen.length(cut.long_mm) + " x " + pen.length(cut.wide_mm);
   words += cut.deep_mm > 0 ? ", " + pen.length(cut.deep_mm) + " deep" : ", through";
-  if (!cut.in_front) words += ", from the back face";
+  if (!cut.in_front) words += ", from the face that lies down";
   words += ": middle " + pen.length(cut.along_mm) + " from the left, " + pen.length(cut.across_mm) +
            " up";
   if (cut.count > 1) {
@@ -54,8 +56,8 @@ std::string cut_words(const Cut& cut, const SheetPen& pen) {
 
 // "left, right, lower: sealed; upper: body colour, rounded": sides with the same finish are told
 // together. `first`: where the names' surfaces begin.
-std::string sides_words(const Part& part, std::span<const std::string_view> names,
-                        std::size_t first, const SheetPen& pen) {
+std::string sides_words(const Part& part, std::span<const std::string> names, std::size_t first,
+                        const SheetPen& pen) {
   std::vector<std::pair<std::string, std::string>> told;  // the finish, and which sides have it
   for (std::size_t i = 0; i < names.size(); ++i) {
     std::string finish = surface_words(part.surfaces[first + i]);
@@ -66,7 +68,7 @@ std::string sides_words(const Part& part, std::span<const std::string_view> name
     auto place = std::find_if(told.begin(), told.end(),
                               [&finish](const auto& one) { return one.first == finish; });
     if (place == told.end()) place = told.insert(told.end(), {finish, {}});
-    place->second += (place->second.empty() ? "" : ", ") + std::string(names[i]);
+    place->second += (place->second.empty() ? "" : ", ") + names[i];
   }
   std::string text;
   for (const auto& [finish, sides] : told) {
@@ -88,6 +90,7 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
   sheet.text_mm = std::clamp(std::max(length, 1.3 * width) / 36, 4.0, 60.0);
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
+  const std::array<std::string, 6> sides = parts::sides_of(part, build.frame.pieces);
   const std::array outline{Spot{0, 0}, Spot{length, 0}, Spot{length, width}, Spot{0, width}};
   d.polygon(Role::Cabinet, outline);
   d.outline(Role::Person, outline, Weight::Normal);
@@ -133,6 +136,9 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
     pen.key({cut.along_mm + (right ? beside : -beside), cut.across_mm}, Role::Label,
             cut_words(cut, pen));
   }
+  // Which edge is which, on the two sides without lengths.
+  d.text(Role::Label, {length, width + 1.2 * line}, sides[5], Align::Right);
+  d.text(Role::Label, {length + 0.8 * line, width / 2}, sides[3]);
   if (part.grain_along) {
     const double y = width + 1.2 * line;
     d.polyline(Role::Dimension, std::array{Spot{0.1 * length, y}, Spot{0.4 * length, y}});
@@ -152,10 +158,11 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
              ")";
   }
   pen.note(sizes);
-  constexpr std::array<std::string_view, 2> kFaces{"front (up)", "back"};
-  constexpr std::array<std::string_view, 4> kEdges{"left", "right", "lower", "upper"};
-  pen.note("Faces: " + sides_words(part, kFaces, 0, pen) +
-           ". Edges: " + sides_words(part, kEdges, kFaces.size(), pen) + ".");
+  const std::array<std::string, 2> faces{"up, the " + sides[0], "down, the " + sides[1]};
+  const std::array<std::string, 4> edges{"left, its " + sides[2], "right, its " + sides[3],
+                                         "below, its " + sides[4], "above, its " + sides[5]};
+  pen.note("Its " + sides[0] + " lies up here. Faces: " + sides_words(part, faces, 0, pen) +
+           ". Edges: " + sides_words(part, edges, faces.size(), pen) + ".");
   if (part.material == frame::Material::Metal) {
     pen.note(
         "Sizes are outside, over the turned-down edges. Make it from the primed sheets as "
@@ -167,7 +174,7 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
            std::max(inked.right_mm - inked.left_mm, 40 * line));
   describe(sheet,
            "Part " + std::to_string(part.number) + ", " + std::string(frame::kind_name(part.kind)),
-           config, "One part, front face up.", pen.entries());
+           config, "One part, its " + sides[0] + " up.", pen.entries());
   return sheet;
 }
 
