@@ -7,6 +7,7 @@
 
 #include "engine/evaluate/dates.h"
 #include "engine/evaluate/packet.h"
+#include "engine/loads/loads.h"
 
 namespace hs::evaluate {
 namespace {
@@ -16,11 +17,12 @@ using schedule::Task;
 
 // At the pace of a careful beginner, minutes: our judgement, all of them.
 constexpr int kPass = 4, kStick = 12, kTrimPart = 6, kHole = 3, kScrew = 2, kFront = 30;
-constexpr int kDryBox = 20, kFitting = 40, kDay = 24 * 60;
+constexpr int kDryBox = 20, kFitting = 40, kAnswer = 5, kBaseBoard = 20, kDay = 24 * 60;
 constexpr double kPrimed_m2_h = 5, kSubstrate_min = 45;
 constexpr int kDelivery_min = 3 * kDay;  // boards and sheets come
 constexpr int kFolding_min = 14 * kDay;  // a fabricator's usual answer is one to three weeks
 constexpr int kUnbroken_min = 30;
+constexpr double kPound_kg = 0.45359237;
 
 constexpr int kBuilder = 0, kElectrician = 1, kNobody = -1;
 
@@ -28,10 +30,13 @@ int whole(double minutes) { return static_cast<int>(std::lround(std::clamp(minut
 
 // What is counted from the station.
 struct Counted {
-  int board_passes = 0, boards = 0, sheet_passes = 0, sheets = 0, sheet_parts = 0, holes = 0;
-  int screws = 0, fronts = 0, crosses = 0, boxes = 0, tops = 0;
+  int board_passes = 0, boards = 0, rips = 0, sheet_passes = 0, sheets = 0, sheet_parts = 0,
+      holes = 0;
+  int screws = 0, fronts = 0, crosses = 0, base_boards = 0, boxes = 0, tops = 0;
+  int open = 0;  // what does not work or is not known, apart from the shop's own questions
   double primed_m2 = 0, painted_m2 = 0;
-  bool block = false;  // under the oven, on its counter
+  bool block = false, slab = false, cap = false;  // under the oven, on its counter
+  bool masonry = false;                           // the oven stands on a pier of its own
 };
 
 Counted count(const Evaluation& e, const Packet& packet) {
@@ -41,6 +46,7 @@ Counted count(const Evaluation& e, const Packet& packet) {
       ++(group.sheets ? n.sheets : n.boards);
       (group.sheets ? n.sheet_passes : n.board_passes) += static_cast<int>(stick.passes.size());
     }
+    for (const CutItem& item : group.items) n.rips += item.rip_mm ? 1 : 0;
     if (group.sheets) n.sheet_parts += static_cast<int>(group.items.size());
   }
   for (const parts::Part& part : e.build->parts.parts) {
@@ -50,12 +56,23 @@ Counted count(const Evaluation& e, const Packet& packet) {
     }
     if (part.kind == frame::Kind::CrossPiece) n.crosses += part.quantity();
     if (part.kind == frame::Kind::Side) n.boxes += part.quantity();
-    if (part.material == frame::Material::Metal) n.tops += part.quantity();
+    if (part.material == frame::Material::BaseBoard) n.base_boards += part.quantity();
+    if (part.kind == frame::Kind::MetalTop) n.tops += part.quantity();
+    n.block = n.block || part.kind == frame::Kind::RiserTop;
+    n.slab = n.slab || part.kind == frame::Kind::Slab;
+    n.cap = n.cap || part.kind == frame::Kind::RiserCap;
   }
   n.boxes /= 2;
-  n.block = e.build->frame.places.riser.has_value();
+  n.masonry = e.build->frame.places.masonry_base;
+  for (const Finding& finding : e.findings) {
+    n.open += finding.verdict == Verdict::Fail || finding.verdict == Verdict::Unknown;
+  }
   for (const parts::Hardware& one : e.build->parts.hardware) {
-    if (one.name.find("screw") != std::string::npos) n.screws += whole(one.quantity);
+    // Those of boxes, drawers, the face frame and the block; others belong to later tasks.
+    for (const char* name :
+         {"exterior screw 4.5 x 50", "exterior screw 3.5 x 35", "pocket screw"}) {
+      if (one.name.starts_with(name)) n.screws += whole(one.quantity);
+    }
   }
   n.primed_m2 = packet.painting.primer.area_m2;
   for (const PaintAmount& paint : packet.painting.paints) n.painted_m2 += paint.area_m2;
@@ -66,6 +83,21 @@ Counted count(const Evaluation& e, const Packet& packet) {
 std::string counted_words(int number, std::string_view what, int each, std::string more = {}) {
   return std::to_string(number) + " " + std::string(what) + ", " + std::to_string(each) +
          " min each" + (more.empty() ? "" : "; ") + more;
+}
+
+// Limits of what people lift, in words (engine/loads/loads.h).
+std::string kilograms(double kg) {
+  return std::to_string(std::lround(kg)) + " kg (" + std::to_string(std::lround(kg / kPound_kg)) +
+         " lb)";
+}
+TaskNote place_note(double oven_kg, bool on_masonry) {
+  TaskNote note{"two hours", "the builder and a second person", "level, tape",
+                "By its manual. Gas: leak test before the first fire.", "section"};
+  if (on_masonry || oven_kg <= loads::kTwo_kg) return note;
+  note.who = "the builder and three more, or a cart and a ramp";
+  note.caution = "It weighs " + kilograms(oven_kg) + ", and two people lift " +
+                 kilograms(loads::kTwo_kg) + ". " + note.caution;
+  return note;
 }
 
 struct Maker {
@@ -104,24 +136,36 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
   const int recoat_min = whole(60 * recoat_h);
   constexpr int kHold_min = 24 * 60;  // engine/finish PaintLimits::dry_h
 
-  maker.add("buy.order", "order boards, sheets, fronts, hardware and paint", 120, {},
+  if (n.open > 0) {
+    maker.add("open.settle", "settle what does not work, find out what is not known",
+              kAnswer * n.open, {},
+              {counted_words(n.open, "answers", kAnswer), "the builder",
+               "the oven's manual, the local authority, a tape",
+               "Before anything is bought: an answer can move a height.", ""});
+  }
+  maker.add("buy.order", "order boards, sheets, fronts, hardware and paint", 120, {"open.settle"},
             {"one list, two hours", "the builder", "the buying list", "", ""});
   maker
       .add("buy.delivery", "boards and sheets come", 0, {"buy.order"},
            {"three days: ask the yard", "nobody", "", "", ""})
       .wait_min = kDelivery_min;
   Task& carriers =
-      maker.add("base.cut", "cut the boards of the base and the face",
-                kStick * n.boards + kPass * n.board_passes, {"buy.delivery"},
-                {counted_words(n.board_passes, "saw passes", kPass,
+      maker.add("base.cut",
+                n.rips > 0 ? "cut the boards of the base and the face, rip them to their width"
+                           : "cut the boards of the base and the face",
+                kStick * n.boards + kPass * (n.board_passes + n.rips), {"buy.delivery"},
+                {counted_words(n.board_passes + n.rips, "saw passes", kPass,
                                counted_words(n.boards, "boards", kStick)),
-                 "the builder", "mitre saw, square",
+                 "the builder", "mitre saw, table saw, square",
                  "Glasses and ear muffs; hands off the line of the cut.", "step_base_boards"});
   carriers.who = n.boards > 0 ? kBuilder : kNobody;
   maker
-      .add("base.fit", "fit the base on site, level it on shims", 60 + 30 * n.crosses, {"base.cut"},
-           {counted_words(n.crosses, "cross pieces", 30, "an hour to set out"), "the builder",
-            "level, shims, impact driver", "Before any cabinet comes: they stand on it.",
+      .add("base.fit", "fit the base on site: level it on shims, cut its boards to the ground",
+           60 + 30 * n.crosses + kBaseBoard * n.base_boards, {"base.cut"},
+           {counted_words(n.crosses, "cross pieces", 30,
+                          counted_words(n.base_boards, "boards", kBaseBoard, "an hour to set out")),
+            "the builder", "level, shims, impact driver, compass, jig saw",
+            "Before any cabinet comes: they stand on it. Its boards come off again to be painted.",
             "step_base"})
       .needs = schedule::kDryDay;
   maker.add("sheets.cut", "saw the sheets, strips first",
@@ -160,10 +204,13 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
               {counted_words(fittings, "openings", kFitting), "the builder", "jig saw, hole saw",
                "Nothing is live. Before paint: a cut edge drinks water.", ""});
   }
-  Task& primer = maker.add("paint.primer", "prime every face and edge",
-                           whole(60 * n.primed_m2 / kPrimed_m2_h), {"dry.fit", "wiring.cut"},
-                           {"5 m2 an hour", "the builder", "roller, brush, masking tape",
-                            "Air through the room; no flame near wet paint.", ""});
+  Task& primer =
+      maker.add("paint.primer", "prime every face and edge", whole(60 * n.primed_m2 / kPrimed_m2_h),
+                {"dry.fit", "wiring.cut", "base.fit"},
+                {"5 m2 an hour", "the builder", "roller, brush, masking tape",
+                 "First mask where parts are glued: a glue holds the paint, and the "
+                 "paint lets go. Air through the room; no flame near wet paint.",
+                 ""});
   primer.wait_min = recoat_min;
   primer.needs = primer.holds = schedule::kPaintDay;
   primer.hold_min = kHold_min;
@@ -171,8 +218,7 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
       .add("boxes.assemble",
            n.block ? "glue and screw the boxes and the oven's block" : "glue and screw the boxes",
            kScrew * n.screws + kDryBox * n.boxes, {"paint.primer", "joint.pull"},
-           {counted_words(n.screws, "screws of the whole station", kScrew,
-                          counted_words(n.boxes, "boxes", kDryBox)),
+           {counted_words(n.screws, "screws", kScrew, counted_words(n.boxes, "boxes", kDryBox)),
             "the builder", "driver, clamps, square", "", "step_boxes"})
       .wait_min = cure_min(finish::trim_adhesive());
   std::string_view before = "boxes.assemble";
@@ -190,11 +236,19 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
     before = key;
   }
   maker
-      .add("site.cabinets", "set the cabinets on the base, bolt and screw them", 60 + 45 * n.boxes,
+      .add("base.boards", "screw the painted boards onto the base", kBaseBoard * n.base_boards,
            {"base.fit", before},
+           {counted_words(n.base_boards, "boards", kBaseBoard), "the builder", "driver",
+            "5 mm packers behind the screws: nothing rests on these boards.", ""})
+      .needs = schedule::kDryDay;
+  maker
+      .add("site.cabinets", "set the cabinets on the base, bolt and screw them", 60 + 45 * n.boxes,
+           {"base.boards"},
            {counted_words(n.boxes, "boxes", 45, "an hour to set out"),
             "the builder and a second person", "level, clamps, driver",
-            "Two lift what is above 20 kg.", "step_cabinets"})
+            "Two lift what is above " + kilograms(loads::kOne_kg) +
+                ". Clamp neighbours in line, then drill for the bolts through both.",
+            "step_cabinets"})
       .needs = schedule::kDryDay;
   if (config.loads.held == config::Held::Wall) {
     maker.add("site.tie", "screw the cabinets to the wall's framing", 30 + 15 * n.boxes,
@@ -215,16 +269,16 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
         .needs = schedule::kDryDay;
   }
   maker
-      .add("top.substrate",
-           n.block ? "screw the sheets of the top and the oven's block down, seal them"
-                   : "screw the sheets of the top down, seal them",
+      .add("top.substrate", "screw the sheets of the top down, seal them",
            whole(kSubstrate_min * std::max(1, n.tops)), {"site.cabinets"},
            {"45 min a top", "the builder", "driver, roller", "", "step_sheets"})
       .wait_min = recoat_min;
   if (n.tops > 0) {
     maker
-        .add("metal.measure", "measure the sealed sheets and order the metal", 60,
-             {"top.substrate"},
+        .add("metal.measure",
+             n.cap ? "measure the sealed sheets and the block, order the metal"
+                   : "measure the sealed sheets, order the metal",
+             60, {"top.substrate"},
              {"three widths, three depths, both diagonals", "the builder", "tape, straightedge",
               "The order goes by what stands there, not by the drawing.", ""})
         .unbroken = true;
@@ -242,6 +296,21 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
     bed.needs = bed.holds = schedule::kDryDay;
     bed.hold_min = kHold_min;
   }
+  if (n.block || n.slab) {
+    Task& set =
+        maker.add("block.set",
+                  n.slab  ? "bed the oven's slab on its top"
+                  : n.cap ? "bed the oven's block on its top, then the metal cap on the block"
+                          : "bed the oven's block on its top",
+                  90, {"metal.bed", "top.substrate"},
+                  {"90 min", "the builder and a second person", "adhesive, gloves, weights",
+                   "Nothing is drilled through the top: the bed and the oven's weight hold it (our "
+                   "judgement).",
+                   "step_block"});
+    set.wait_min = cure_min(finish::bedding_adhesive());
+    set.needs = set.holds = schedule::kDryDay;
+    set.hold_min = kHold_min;
+  }
   if (packet.wiring) {
     Task& wire =
         maker.add("wiring.connect", "wire, connect and test the circuit", 180, {"site.cabinets"},
@@ -257,9 +326,7 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
        "Paint is hard after about 30 days: fronts that are pressed shut stick.", "step_fronts"});
   maker
       .add("oven.place", "set the oven, check its level and every clearance", 120,
-           {"metal.bed", "top.substrate"},
-           {"two hours", "the builder and a second person", "level, tape",
-            "By its manual. Gas: leak test before the first fire.", "section"})
+           {"block.set", "metal.bed", "top.substrate"}, place_note(config.oven.mass_kg, n.masonry))
       .needs = schedule::kDryDay;
   maker
       .add("safety.check", "go through the safety sheet, show it to everyone", 30,
@@ -290,7 +357,9 @@ schedule::Calendar calendar_of(const config::Plan& plan, const schedule::Date& f
 Timetable timetable_of(const config::Config& config, const Evaluation& e, const Packet& packet) {
   Timetable out;
   Maker maker{out};
-  add_tasks(maker, config, packet, count(e, packet));
+  const Counted counted = count(e, packet);
+  out.open = counted.open;
+  add_tasks(maker, config, packet, counted);
   for (Task& task : out.tasks) {
     if (task.work_min == 0) task.who = kNobody;
     out.work_min += task.work_min;

@@ -19,7 +19,7 @@ struct Packet;
 struct TaskNote {
   std::string counted;          // "34 saw passes of 4 min": how its hours came
   std::string_view who, tools;  // "the builder"; "track saw, square"
-  std::string_view caution;     // empty: none
+  std::string caution;          // empty: none
   std::string_view drawing;     // name of the drawing that shows it; empty: none
 };
 
@@ -31,6 +31,7 @@ struct Timetable {
   std::optional<schedule::Plan> plan;  // on days; absent: no first day is given, or none fits
   std::string why_no_plan;             // in words, where a day was given
   int work_min = 0;                    // of all tasks together
+  int open = 0;  // findings to settle before anything is bought: fails, and what is not known
 };
 
 // Tasks of this station from its parts, passes and faces; hours by stated rules, our judgement.

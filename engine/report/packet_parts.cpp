@@ -6,6 +6,7 @@
 #include "engine/base/version.h"
 #include "engine/config/fields.h"
 #include "engine/evaluate/build.h"
+#include "engine/evaluate/packet.h"
 #include "engine/evaluate/survey_result.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/cited.h"
@@ -167,6 +168,14 @@ PacketPart cover_part(const PacketView& view) {
   const std::vector<Table> people = people_tables(view.page());
   if (!people.empty()) all.push_back(rows(people[0]));
   all.push_back(caution("caution.manual_first"));
+  if (view.evaluation.packet && view.evaluation.packet->timetable.open > 0) {
+    DocBlock open =
+        words(std::to_string(view.evaluation.packet->timetable.open) +
+                  " answers are missing or say that something does not work: see what to mind.",
+              "Before anything is bought.");
+    open.verdict = Verdict::Unknown;
+    all.push_back(std::move(open));
+  }
   if (Table glance = glance_table(view); !glance.rows.empty()) {
     all.push_back(rows(std::move(glance)));
   }

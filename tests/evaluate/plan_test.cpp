@@ -49,10 +49,14 @@ TEST_CASE("the plan keeps the shop's order", "[packet][plan]") {
   };
   later("boxes.assemble", "joint.pull");
   later("paint.primer", "wiring.cut");
-  later("site.cabinets", "base.fit");
+  later("buy.order", "open.settle");
+  later("paint.primer", "base.fit");  // its boards are painted all round
+  later("base.boards", "paint.coat_2");
+  later("site.cabinets", "base.boards");
   later("metal.measure", "top.substrate");
   later("metal.fold", "metal.measure");
-  later("oven.place", "metal.bed");
+  later("block.set", "metal.bed");  // it stands on the metal
+  later("oven.place", "block.set");
   // An adhesive's grab is not its strength: a day of waiting at the least.
   CHECK(t.tasks[task(t, "joint.test")].wait_min >= 24 * 60);
   REQUIRE(t.plan.has_value());

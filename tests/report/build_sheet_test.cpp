@@ -163,7 +163,8 @@ TEST_CASE("drawings are found by name as far as there are parts", "[report][buil
   REQUIRE(count > 10);
   CHECK(build_sheet_names(e) ==
         "frame_front, frame_side, frame_pulled_apart, step_base_boards, step_base, step_dry, "
-        "step_boxes, step_cabinets, step_sheets, step_tops, step_fronts, panel_1 to panel_" +
+        "step_boxes, step_cabinets, step_sheets, step_tops, step_block, step_fronts, panel_1 to "
+        "panel_" +
             std::to_string(count));
   for (const std::string name : {"panel_0", "step_", "step_roof", "panel_", "panel_01", "panel_x",
                                  "panel_99999", "frame", "section", "base_1", "base_0"}) {
