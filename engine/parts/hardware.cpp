@@ -15,7 +15,8 @@ using frame::Piece;
 
 constexpr double kJointEnd_mm = 40, kJointPitch_mm = 150;
 constexpr double kBoardPitch_mm = 16 * frame::kInch_mm;  // screws of PVC boards
-constexpr double kLayer_mm2 = 200.0 * 200.0;             // of one screw between two sheets
+constexpr double kGlue_l_m2 = 0.2, kFiller_mm = 1, kPreserve_l_m2 = 0.3;
+constexpr double kLayer_mm2 = 200.0 * 200.0;  // of one screw between two sheets
 
 double size(const Piece& piece, frame::Axis axis) { return frame::size_of(piece.place, axis); }
 
@@ -37,22 +38,40 @@ int hinges(const Piece& door) {
 struct Counts {
   int hinges = 0, face_hinges = 0, pulls = 0, pins = 0, box = 0, drawer = 0, frame = 0, boxes = 0;
   int crosses = 0, boards = 0, layers = 0, blocks = 0;
-  double bed_l = 0;
+  double bed_l = 0, glued_mm2 = 0, filled_mm2 = 0, cut_mm2 = 0;
   std::map<long long, int> slides;            // by length, mm
   std::map<std::pair<bool, int>, int> sides;  // boxes by run and bay
 };
 
+// Edges that are filled, and those of treated lumber that a saw opened.
+void count_edges(Counts& out, const Piece& piece) {
+  const double thick = size(piece, piece.thick);
+  for (std::size_t f = 0; f < piece.surfaces.size(); ++f) {
+    const frame::Axis axis = frame::axis_of(static_cast<frame::Face>(f));
+    if (axis == piece.thick) continue;
+    const double long_mm = size(piece, axis == frame::u_of(piece.thick) ? frame::v_of(piece.thick)
+                                                                        : frame::u_of(piece.thick));
+    if (piece.surfaces[f].edge == frame::Edge::Filled) out.filled_mm2 += long_mm * thick;
+    const bool lower = static_cast<frame::Face>(f) == frame::Face::Below;  // as it was milled
+    if (piece.material == frame::Material::Carrier && !lower) out.cut_mm2 += long_mm * thick;
+  }
+}
+
 void count(Counts& out, const Piece& piece, const Choices& choices) {
   const double x = size(piece, frame::Axis::X), y = size(piece, frame::Axis::Y),
-               z = size(piece, frame::Axis::Z);
+               z = size(piece, frame::Axis::Z), thick = size(piece, piece.thick);
+  count_edges(out, piece);
   switch (piece.kind) {
     case Kind::Bottom:
     case Kind::Deck:
     case Kind::Stretcher:
       out.box += 2 * screws_along(y);
+      out.glued_mm2 += 2 * y * thick;
       break;
     case Kind::Back:
-      out.box += 2 * screws_along(z);
+      // To both sides, to the bottom and to what closes the box above.
+      out.box += 2 * screws_along(z) + 2 * screws_along(x);
+      out.glued_mm2 += 2 * (x + z) * thick;
       break;
     case Kind::Side:
       ++out.sides[{piece.oven, piece.bay}];
@@ -77,6 +96,7 @@ void count(Counts& out, const Piece& piece, const Choices& choices) {
       break;
     case Kind::DrawerEnd:
       out.drawer += 2 * screws_along(z);
+      out.glued_mm2 += 2 * z * thick;
       break;
     case Kind::DrawerBottom:
       out.drawer += 2 * screws_along(x) + 2 * screws_along(y);
@@ -115,9 +135,11 @@ void count(Counts& out, const Piece& piece, const Choices& choices) {
     case Kind::RiserSide:
     case Kind::RiserRib:
       out.blocks += 2 * screws_along(z);
+      out.glued_mm2 += 2 * z * thick;
       break;
     case Kind::RiserTop:
       out.blocks += 2 * screws_along(x) + 2 * screws_along(y);
+      out.glued_mm2 += 2 * (x + y) * thick;
       break;
     case Kind::RiserFront:
     case Kind::Slab:
@@ -141,7 +163,9 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
     if (quantity > 0) out.push_back({std::move(name), quantity, unit, rule});
   };
   const int boxes = static_cast<int>(n.sides.size());
-  add("cup hinge, 35 mm, stainless", n.hinges, "", "2 a door, 3 from 900 mm, 4 from 1600 mm");
+  add("cup hinge, 35 mm, stainless", n.hinges, "",
+      "2 a door, 3 from 900 mm, 4 from 1600 mm; each with its plate, set by the hinge's own "
+      "template at the cups' heights");
   add("hinge on the face, stainless", n.face_hinges, "",
       "doors thinner than 15 mm: 2, 3 from 900 mm, 4 from 1600 mm");
   for (const auto& [length_mm, pairs] : n.slides) {
@@ -153,8 +177,11 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
       "boxes: each joint 40 mm from its ends and at most 150 mm apart, at least 2");
   add("exterior screw 3.5 x 35", n.drawer, "", "drawers: the same, and 4 a front");
   add("pocket screw, exterior", n.frame, "", "face frame: 2 a joint");
-  add("connecting bolt", boxes > 1 ? 4 * (boxes - 1) : 0, "", "4 between neighbouring boxes");
-  add("exterior screw 5 x 70", 4 * boxes, "", "4 from each box into the base");
+  add("connecting bolt", boxes > 1 ? 4 * (boxes - 1) : 0, "",
+      "4 between neighbouring boxes: 60 mm from the corners of their sides, clear of slides and "
+      "pins, drilled through both once they are clamped in line");
+  add("exterior screw 5 x 70", 4 * boxes, "",
+      "4 from each box into the base: through its bottom, near its corners");
   add("structural screw 6 x 100", 4 * n.crosses, "", "2 at each end of a cross piece");
   add("pair of shims", 2 * n.crosses, "", "one under each end of a cross piece");
   add("screw for cellular PVC", n.boards, "",
@@ -162,8 +189,14 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
   add("exterior screw 4.5 x 30", n.layers, "",
       "sheets under the metal: one for each 200 x 200 mm, at least 4 a piece");
   add("exterior screw 4.5 x 50, block", n.blocks, "", "as boxes");
-  add("bedding adhesive", std::ceil(n.bed_l * 10 - 1e-9) / 10, "l",
-      "metal's area times the bed's thickness");
+  const auto tenths = [](double litres) { return std::ceil(litres * 10 - 1e-9) / 10; };
+  add("exterior wood glue", tenths(n.glued_mm2 * 1e-6 * kGlue_l_m2), "l",
+      "0.2 l for each square metre of joint; ask the label");
+  add("edge filler, exterior", tenths(n.filled_mm2 * kFiller_mm * 1e-6), "l",
+      "1 mm over every sheet edge that is seen");
+  add("preservative for cut lumber", tenths(n.cut_mm2 * 1e-6 * kPreserve_l_m2), "l",
+      "sawn ends and edges of treated lumber, two coats: 0.3 l for each square metre");
+  add("bedding adhesive", tenths(n.bed_l), "l", "metal's area times the bed's thickness");
   return out;
 }
 

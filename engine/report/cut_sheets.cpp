@@ -117,7 +117,8 @@ std::string piece_words(const CutGroup& group, const SawnPiece& piece, const She
     case SawnPiece::Kind::Part: {
       const evaluate::CutItem& item = group.items[piece.item];
       return "part " + std::to_string(item.part) + ", " + pen.length(item.length_mm) + " x " +
-             pen.length(item.width_mm);
+             pen.length(item.width_mm) +
+             (item.rip_mm ? ", then ripped to " + pen.length(*item.rip_mm) : std::string());
     }
     case SawnPiece::Kind::Strip:
       return "a strip, sawn again: " + size;

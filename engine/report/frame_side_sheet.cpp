@@ -120,7 +120,7 @@ Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation&
 
     pen.chain(std::array{near, run.boxes.near_mm + shift, run.boxes.far_mm + shift, far},
               -1.6 * line, 0);
-    pen.chain(std::array{near, run.toe_mm + shift, far}, -5 * line, 0);
+    pen.chain(std::array{near, run.toe_mm + shift, run.boxes.far_mm + shift, far}, -5 * line, 0);
     pen.chain(std::array{near, far}, -8.4 * line, 0);
     draw_ladder(d, pen, frame, run, near, near - 2.5 * line, -1, view.units);
     const std::string fronts = bay.holds == config::Holds::Open

@@ -80,7 +80,8 @@ std::string taken_words(const evaluate::CutGroup& group) {
 std::string proof_words(const evaluate::CutGroup& group, const Money& money, Units units) {
   std::string words = taken_words(group) + ". ";
   words += bound_words(group, money, units);
-  return words + percent(group.stock_share) + " of what is taken ends in a part.";
+  return words + percent(group.stock_share) +
+         " of what is taken ends in parts as they are first cut.";
 }
 
 Table stock_table(const PacketView& view, const evaluate::CutGroup& group, const Money& money) {
