@@ -137,7 +137,8 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
             cut_words(cut, pen));
   }
   // Which edge is which, on the two sides without lengths.
-  d.text(Role::Label, {length, width + 1.2 * line}, sides[5], Align::Right);
+  d.text(Role::Label, {length, width + (part.grain_along ? 2.6 : 1.2) * line}, sides[5],
+         Align::Right);
   d.text(Role::Label, {length + 0.8 * line, width / 2}, sides[3]);
   if (part.grain_along) {
     const double y = width + 1.2 * line;
