@@ -14,31 +14,11 @@ using sheet::Side;
 constexpr double kPaint_mm = 0.2;     // primer and two coats on a face: common practice
 constexpr double kBendError_deg = 1;  // fabricators, seen
 constexpr double kRadius_t = 1.25;    // inside radius by thickness: a careful shop's, seen
-constexpr double kSame_mm = 1e-6;
 
-// How far the piece is turned down at that side, outside; 0: it is not.
-double down_mm(const Piece& piece, Side side) {
-  const Block& top = piece.place;
-  for (const Block& fold : piece.folds) {
-    const bool along_front = fold.depth_mm() < fold.width_mm();
-    bool here = false;
-    switch (side) {
-      case Side::Front:
-        here = along_front && std::abs(fold.near_mm - top.near_mm) < kSame_mm;
-        break;
-      case Side::Back:
-        here = along_front && std::abs(fold.far_mm - top.far_mm) < kSame_mm;
-        break;
-      case Side::Left:
-        here = !along_front && std::abs(fold.left_mm - top.left_mm) < kSame_mm;
-        break;
-      case Side::Right:
-        here = !along_front && std::abs(fold.right_mm - top.right_mm) < kSame_mm;
-        break;
-    }
-    if (here) return fold.height_mm() + top.height_mm();
-  }
-  return 0;
+constexpr frame::Face face_of(Side side) {
+  constexpr frame::Face kFaces[] = {frame::Face::Near, frame::Face::Far, frame::Face::Left,
+                                    frame::Face::Right};
+  return kFaces[sheet::index_of(side)];
 }
 
 bool built(const frame::Frame& frame, const std::string& name) {
@@ -61,7 +41,7 @@ MetalOrder order_of(const config::Config& config, const frame::Frame& frame, con
   double across_mm = 0, deep_mm = 0, longest_mm = 0;
   const double edge_mm = build.metal_mm + build.fit_mm;
   for (const Side side : {Side::Front, Side::Back, Side::Left, Side::Right}) {
-    const double down = down_mm(piece, side);
+    const double down = frame::turned_down_mm(piece, face_of(side));
     sheet::Flange& flange = top.flanges[sheet::index_of(side)];
     flange.down_mm = down;
     if (down > 0 && build.hem != config::Hem::None) {

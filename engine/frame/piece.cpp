@@ -1,11 +1,31 @@
 #include "engine/frame/piece.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace hs::frame {
 
 std::vector<Block> blocks_of(const Piece& piece) {
   std::vector<Block> all = piece.folds;
   all.push_back(piece.place);
   return all;
+}
+
+double turned_down_mm(const Piece& piece, Face side) {
+  constexpr double kSame_mm = 1e-6;
+  const Axis axis = axis_of(side);
+  const bool high = side == Face::Right || side == Face::Far || side == Face::Above;
+  const auto end_of = [&](const Block& block) {
+    return low_of(block, axis) + (high ? size_of(block, axis) : 0);
+  };
+  for (const Block& fold : piece.folds) {
+    const double thin_mm = std::min(fold.width_mm(), fold.depth_mm());
+    const bool along = std::abs(size_of(fold, axis) - thin_mm) < kSame_mm;
+    if (along && std::abs(end_of(fold) - end_of(piece.place)) < kSame_mm) {
+      return piece.place.top_mm - fold.bottom_mm;
+    }
+  }
+  return 0;
 }
 
 std::string_view kind_name(Kind kind) {

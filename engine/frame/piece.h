@@ -138,6 +138,10 @@ constexpr Axis v_of(Axis axis) { return axis == Axis::Z ? Axis::Y : Axis::Z; }
 // Everything that it fills: its folds, then its place.
 std::vector<Block> blocks_of(const Piece& piece);
 
+// How far metal is turned down at that side, outside: from its upper face to the fold's lowest
+// edge. 0: it is not. The one place that says so: orders, lists and drawings ask it.
+double turned_down_mm(const Piece& piece, Face side);
+
 std::string_view kind_name(Kind kind);              // "side", "drawer front"
 std::string_view material_name(Material material);  // "exterior plywood"
 std::string_view coat_name(Coat coat);

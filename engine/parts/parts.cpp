@@ -47,19 +47,6 @@ constexpr Face face_of(Axis axis, bool high) {
   return static_cast<Face>(2 * static_cast<int>(axis) + (high ? 1 : 0));
 }
 
-double fold_mm(const Piece& piece, Axis axis, bool high) {
-  // The block that hangs at that side, if one does.
-  for (const Block& fold : piece.folds) {
-    const double at =
-        frame::low_of(piece.place, axis) + (high ? frame::size_of(piece.place, axis) : 0);
-    const double there = frame::low_of(fold, axis) + (high ? frame::size_of(fold, axis) : 0);
-    const double thin = std::min(fold.width_mm(), fold.depth_mm());
-    const bool across = std::abs(frame::size_of(fold, axis) - thin) < 1e-6;
-    if (across && std::abs(at - there) < 1e-6) return fold.height_mm();
-  }
-  return 0;
-}
-
 Part part_of(const Piece& piece) {
   const Axes axes = axes_of(piece);
   Part part;
@@ -77,10 +64,8 @@ Part part_of(const Piece& piece) {
                         face_of(axes.across, true)};
   for (std::size_t i = 0; i < part.surfaces.size(); ++i) part.surfaces[i] = piece.at(sides[i]);
   part.faces.push_back({sides[0], sides[1], sides[2], sides[3], sides[4], sides[5]});
-  if (!piece.folds.empty()) {
-    part.folds_mm = {
-        tenth(fold_mm(piece, axes.along, false)), tenth(fold_mm(piece, axes.along, true)),
-        tenth(fold_mm(piece, axes.across, false)), tenth(fold_mm(piece, axes.across, true))};
+  for (std::size_t i = 0; i < part.folds_mm.size(); ++i) {
+    part.folds_mm[i] = tenth(frame::turned_down_mm(piece, sides[i + 2]));
   }
   const bool swapped = axes.along != frame::u_of(piece.thick);
   for (const frame::Hole& hole : piece.holes) {
@@ -204,7 +189,9 @@ List list_of(std::span<const Piece> pieces, const Choices& choices) {
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     Keyed best;
     const Part as_it_is = part_of(pieces[i]);
-    for (int turn = 0; turn < 4; ++turn) {
+    // Metal stays as the cook sees it: its order names front, back, left and right.
+    const int turns = pieces[i].material == Material::Metal ? 1 : 4;
+    for (int turn = 0; turn < turns; ++turn) {
       Part part = turned(as_it_is, turn % 2 == 1, turn >= 2);
       std::vector<long long> key = key_of(part);
       if (turn == 0 || key < best.key) best = {std::move(key), std::move(part)};

@@ -44,7 +44,7 @@ struct Part {
   std::string stock;                                      // "2x6"; empty: of a sheet, or bought
   bool grain_along = false;                               // false: it has none
   std::array<frame::Surface, 6> surfaces{};               // by At
-  std::array<double, 4> folds_mm{};  // metal: turned down at Start, End, Low, High; 0: not
+  std::array<double, 4> folds_mm{};  // metal: turned down at Start, End, Low, High, outside; 0: not
   std::vector<Cut> cuts;
   std::vector<std::size_t> pieces;  // which of the pieces it is, by index
   // Of each of these pieces, which of its faces the surfaces are, by At.

@@ -10,6 +10,7 @@
 #include "engine/evaluate/survey_result.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/cited.h"
+#include "engine/report/metal_sheets.h"
 #include "engine/report/parts_words.h"
 #include "engine/report/pdf_font.h"
 #include "engine/report/phrases.h"
@@ -42,12 +43,15 @@ std::string with_source(std::string text, std::string_view id) {
 }
 
 Table parts_table(const PacketView& view, const evaluate::Build& build) {
-  const auto length = [&](double mm) { return shop_length(mm, view.choice.units, false); };
   Table table{
       "Parts",
       {"No.", "Part", "Qty", "Length", "Width", "Thick", "First cut", "Material", "Grain", "Place"},
       {}};
   for (const parts::Part& part : build.parts.parts) {
+    const auto length = [&](double mm) {
+      return part.material == frame::Material::Metal ? metal_length(mm, view.choice.units)
+                                                     : shop_length(mm, view.choice.units, false);
+    };
     std::string first;
     if (part.rough_length_mm) {
       first = length(*part.rough_length_mm) + " x " +
@@ -55,6 +59,8 @@ Table parts_table(const PacketView& view, const evaluate::Build& build) {
     }
     std::string material(frame::material_name(part.material));
     if (!part.stock.empty()) material += " " + part.stock;
+    const double down_mm = *std::max_element(part.folds_mm.begin(), part.folds_mm.end());
+    if (down_mm > 0) material += ", turned down " + length(down_mm) + " outside";
     table.rows.push_back({std::to_string(part.number), std::string(frame::kind_name(part.kind)),
                           std::to_string(part.quantity()), length(part.length_mm),
                           length(part.width_mm), length(part.thick_mm), std::move(first),

@@ -14,6 +14,7 @@
 #include "engine/evaluate/build.h"
 #include "engine/parts/sides.h"
 #include "engine/report/build_sheets.h"
+#include "engine/report/metal_sheets.h"
 #include "engine/report/parts_words.h"
 #include "engine/report/sheet_parts.h"
 
@@ -57,14 +58,14 @@ std::string cut_words(const Cut& cut, const SheetPen& pen) {
 // "left, right, lower: sealed; upper: body colour, rounded": sides with the same finish are told
 // together. `first`: where the names' surfaces begin.
 std::string sides_words(const Part& part, std::span<const std::string> names, std::size_t first,
-                        const SheetPen& pen) {
+                        Units units) {
   std::vector<std::pair<std::string, std::string>> told;  // the finish, and which sides have it
   for (std::size_t i = 0; i < names.size(); ++i) {
     std::string finish = surface_words(part.surfaces[first + i]);
     // Only edges are turned down; they come after the two faces.
     constexpr std::size_t kFaceCount = 2;
     const double fold_mm = first < kFaceCount ? 0 : part.folds_mm[first + i - kFaceCount];
-    if (fold_mm > 0) finish += " " + pen.length(fold_mm);
+    if (fold_mm > 0) finish += " " + metal_length(fold_mm, units);
     auto place = std::find_if(told.begin(), told.end(),
                               [&finish](const auto& one) { return one.first == finish; });
     if (place == told.end()) place = told.insert(told.end(), {finish, {}});
@@ -87,10 +88,15 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
   Sheet sheet;
   Drawing& d = sheet.drawing;
   const double length = part.length_mm, width = part.width_mm;
+  const bool metal = part.material == frame::Material::Metal;
   sheet.text_mm = std::clamp(std::max(length, 1.3 * width) / 36, 4.0, 60.0);
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
   const std::array<std::string, 6> sides = parts::sides_of(part, build.frame.pieces);
+  // Metal is told in decimals, as its order tells it.
+  const auto told = [&](double mm) {
+    return metal ? metal_length(mm, view.units) : pen.length(mm);
+  };
   const std::array outline{Spot{0, 0}, Spot{length, 0}, Spot{length, width}, Spot{0, width}};
   d.polygon(Role::Cabinet, outline);
   d.outline(Role::Person, outline, Weight::Normal);
@@ -112,11 +118,20 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
   // Holes first, the whole outside them; up is told beside lines of its own.
   const std::vector<double> stops(along.begin(), along.end());
   if (stops.size() > 2) pen.chain(stops, -2 * line, 0);
-  pen.chain(std::array{0.0, length}, (stops.size() > 2 ? -5.2 : -2.4) * line, 0);
+  const double whole_y = (stops.size() > 2 ? -5.2 : -2.4) * line;
+  if (metal) {
+    d.dimension({0, whole_y}, {length, whole_y}, "");
+    d.text(Role::Label, {length / 2, whole_y - 0.9 * line}, told(length), Align::Centre);
+    for (const double end : {0.0, length}) {
+      d.line(Role::Dimension, {end, 0}, {end, whole_y - 0.3 * line}, Weight::Thin);
+    }
+  } else {
+    pen.chain(std::array{0.0, length}, whole_y, 0);
+  }
   double x = -1.5 * line;
   const auto up = [&](double from, double to, double at) {
     d.dimension({at, from}, {at, to}, "");
-    d.text(Role::Label, {at - 0.4 * line, (from + to) / 2}, pen.length(to - from), Align::Right);
+    d.text(Role::Label, {at - 0.4 * line, (from + to) / 2}, told(to - from), Align::Right);
     d.line(Role::Dimension, {0, to}, {at - 0.3 * line, to}, Weight::Thin);
     d.line(Role::Dimension, {0, from}, {at - 0.3 * line, from}, Weight::Thin);
   };
@@ -146,13 +161,13 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
     d.polyline(Role::Dimension,
                std::array{Spot{0.4 * length - 0.6 * line, y + 0.35 * line}, Spot{0.4 * length, y},
                           Spot{0.4 * length - 0.6 * line, y - 0.35 * line}});
-    d.text(Role::Label, {0.4 * length + 0.5 * line, y}, "grain");
+    d.text(Role::Label, {0.4 * length + 0.5 * line, y}, metal ? "polish" : "grain");
   }
   pen.note("Make " + std::to_string(part.quantity()) + ": " +
            std::string(frame::material_name(part.material)) +
-           (part.stock.empty() ? "" : " " + part.stock) + ", " + pen.length(part.thick_mm) +
+           (part.stock.empty() ? "" : " " + part.stock) + ", " + told(part.thick_mm) +
            " thick; place: " + places_words(part, build));
-  std::string sizes = "Finished " + pen.length(length) + " x " + pen.length(width);
+  std::string sizes = "Finished " + told(length) + " x " + told(width);
   if (part.rough_length_mm) {
     sizes += "; first cut " + pen.length(*part.rough_length_mm) + " x " +
              pen.length(part.rough_width_mm.value_or(width)) + " (" + source_note("frame.rough") +
@@ -162,11 +177,12 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
   const std::array<std::string, 2> faces{"up, the " + sides[0], "down, the " + sides[1]};
   const std::array<std::string, 4> edges{"left, its " + sides[2], "right, its " + sides[3],
                                          "below, its " + sides[4], "above, its " + sides[5]};
-  pen.note("Its " + sides[0] + " lies up here. Faces: " + sides_words(part, faces, 0, pen) +
-           ". Edges: " + sides_words(part, edges, faces.size(), pen) + ".");
-  if (part.material == frame::Material::Metal) {
+  pen.note("Its " + sides[0] + " lies up here. Faces: " + sides_words(part, faces, 0, view.units) +
+           ". Edges: " + sides_words(part, edges, faces.size(), view.units) + ".");
+  if (metal) {
     pen.note(
-        "Sizes are outside, over the turned-down edges. Make it from the primed sheets as "
+        "Sizes are outside, over the turned-down edges, and from the upper face down. Make it from "
+        "the primed sheets as "
         "measured, not from this sheet; hem and round what is bare: it cuts (" +
         source_note("frame.metal") + ")");
   }

@@ -3,6 +3,8 @@
 #include <set>
 #include <string_view>
 
+#include "engine/report/metal_sheets.h"
+
 namespace hs::report {
 
 std::string part_name(const parts::Part& part) {
@@ -12,8 +14,11 @@ std::string part_name(const parts::Part& part) {
 }
 
 std::string part_size(const parts::Part& part, Units units) {
-  return shop_length(part.length_mm, units, true) + " x " +
-         shop_length(part.width_mm, units, true) + " x " + shop_length(part.thick_mm, units, true) +
+  const auto length = [&](double mm) {
+    return part.material == frame::Material::Metal ? metal_length(mm, units)
+                                                   : shop_length(mm, units, true);
+  };
+  return length(part.length_mm) + " x " + length(part.width_mm) + " x " + length(part.thick_mm) +
          ", " + std::string(frame::material_name(part.material));
 }
 

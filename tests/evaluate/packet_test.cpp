@@ -411,6 +411,25 @@ TEST_CASE("an order's outside sizes are the sheets below, fit and metal, and not
   CHECK_THAT(follows.under_width_mm, WithinAbs(std::round(first.under_width_mm) + 2, 0.05));
 }
 
+TEST_CASE("the parts list and the metal order tell one outside size and the same sides",
+          "[packet][metal][law]") {
+  const Evaluation e = evaluate_packet(demo(), Marks::Exact, kFewSteps);
+  REQUIRE(e.packet != nullptr);
+  REQUIRE_FALSE(e.packet->metal.orders.empty());
+  for (const MetalOrder& order : e.packet->metal.orders) {
+    INFO(order.name);
+    const parts::Part& part = e.build->parts.parts[static_cast<std::size_t>(order.part - 1)];
+    CHECK_THAT(part.length_mm, WithinAbs(order.top.width_mm, 0.051));
+    CHECK_THAT(part.width_mm, WithinAbs(order.top.depth_mm, 0.051));
+    constexpr sheet::Side kSides[] = {sheet::Side::Left, sheet::Side::Right, sheet::Side::Front,
+                                      sheet::Side::Back};
+    for (std::size_t i = 0; i < part.folds_mm.size(); ++i) {
+      const double down_mm = order.top.flanges[sheet::index_of(kSides[i])].down_mm;
+      CHECK_THAT(part.folds_mm[i], WithinAbs(down_mm, 0.051));
+    }
+  }
+}
+
 TEST_CASE("a hem is folded where the sheets pass it, and a fabricator's own K and radius are taken",
           "[packet][metal]") {
   config::Config c = demo();

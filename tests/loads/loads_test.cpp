@@ -83,7 +83,8 @@ TEST_CASE("the whole weighs what its parts weigh, oven and drawers added", "[loa
       if (part.material == frame::Material::Metal) {
         for (std::size_t i = 0; i < 4; ++i) {
           const double along = i < 2 ? part.width_mm - 2 * part.thick_mm : part.length_mm;
-          mm3 += part.folds_mm[i] * part.thick_mm * along;
+          const double below = std::max(0.0, part.folds_mm[i] - part.thick_mm);
+          mm3 += below * part.thick_mm * along;
         }
       }
       kg += mm3 / 1e9 * density_kg_m3(part.material) * part.quantity();
