@@ -82,7 +82,7 @@ inline constexpr auto kFrameRows = std::to_array<Row>({
             &Config::build, &Materials::base_board_mm),
     STATION(304, "build.metal_mm", kLength, Absent::Default, 0.5, 4, 0.1, Words{}, "frame.metal",
             "Metal top", "How thick is the metal of the top?",
-            "Order by thickness: 1.6 mm (0.0625 in). Gauges differ by metal.", &Config::build,
+            "Order by thickness: 1.6 mm (0.063 in). Gauges differ by metal.", &Config::build,
             &Materials::metal_mm),
     STATION(305, "build.layers", Quantity::Choice, Absent::Default, 0, 0, 0, Words{kLayers},
             "frame.metal", "Layers under it", "How many sheets lie under the metal?",

@@ -35,6 +35,25 @@ std::string metal_length(double mm, Units units) {
   return trimmed(mm, mm < kThin_mm ? 3 : 1) + " mm";
 }
 
+std::string metal_thickness(double mm, Units units) {
+  std::string words = metal_length(mm, units) + " thick: order by this thickness, not by a gauge";
+  constexpr double kNear_share = 0.02;
+  for (const int gauge : {14, 16, 18, 20}) {
+    const double sold_mm = sheet::gauge_readings(gauge)->stainless_mm;
+    if (std::abs(sold_mm - mm) > kNear_share * mm) continue;
+    words += "; what is sold as " + std::to_string(gauge) + " gauge of stainless, " +
+             metal_length(sold_mm, units) + ", serves";
+  }
+  return words + " (" + source_note("frame.metal") + ").";
+}
+
+std::string metal_edges(const config::Config& config) {
+  const std::string rest = config.build.hem == config::Hem::None
+                               ? "Every bare edge is deburred, none is hemmed"
+                               : "Lower edges are hemmed, every other bare edge is deburred";
+  return rest + "; corners are rounded: bare ones cut (" + source_note("metal.hem") + ").";
+}
+
 Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
                   const SheetView& view, std::size_t index) {
   const evaluate::MetalOrder& order = e.packet->metal.orders[index];

@@ -132,12 +132,11 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
     part.blocks.push_back(std::move(b));
   }
   if (!order.blank.possible()) return;
-  part.blocks.push_back(words("Stainless steel " + length(order.top.metal.thick_mm) +
-                              " thick: order by this thickness, not by a gauge. Inside radius " +
-                              length(order.top.metal.inside_radius_mm) + ", K " +
-                              trimmed(order.top.metal.k, 3) + from_rule("metal.fold") + ". Blank " +
-                              length(order.blank.width_mm) + " x " + length(order.blank.depth_mm) +
-                              ", " + fixed(order.blank.mass_kg, 1) + " kg each."));
+  part.blocks.push_back(words(
+      "Stainless steel " + metal_thickness(order.top.metal.thick_mm, units) + " Inside radius " +
+      length(order.top.metal.inside_radius_mm) + ", K " + trimmed(order.top.metal.k, 3) +
+      from_rule("metal.fold") + ". Blank " + length(order.blank.width_mm) + " x " +
+      length(order.blank.depth_mm) + ", " + fixed(order.blank.mass_kg, 1) + " kg each."));
   part.blocks.push_back(words(
       "It lies over " + length(order.under_width_mm) + " x " + length(order.under_depth_mm) + ", " +
       length(order.under_thick_mm) + " thick, " +
@@ -148,9 +147,8 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
       ", a bend 1\u00B0 off " + length(order.bend_error_mm) + ", so at least " +
       length(order.least_left_mm) + " stays" + from_rule("metal.fit") + ". Bed " +
       length(order.bedding_mm) + ", drip " + length(order.drip_mm) + ". " +
-      (order.hem_mm > 0 ? "Lower edges hemmed inside, return " + length(order.hem_mm)
-                        : std::string("Lower edges deburred")) +
-      ", corners rounded" + from_rule("metal.hem") + "." +
+      (order.hem_mm > 0 ? "Lower edges hemmed inside, return " + length(order.hem_mm) + "."
+                        : std::string("Lower edges deburred, not hemmed.")) +
       (order.ease_mm > 0 ? " Round the corner under the bend to " + length(order.ease_mm) + "."
                          : "") +
       (order.rests_on_joint ? " An end without a flange meets the other top." : "")));
@@ -221,7 +219,8 @@ PacketPart metal_part(const PacketView& view) {
   if (metal.orders.empty()) return {std::move(part), "no top is of metal."};
   part.blocks.push_back(
       words("For the fabricator: sizes are decimal; K and radius are ours until the shop names its "
-            "own. Hem or round every bare edge: it cuts. All tops together " +
+            "own. " +
+            metal_edges(view.config) + " All tops together " +
             mass(metal.mass_kg, view.choice.units) + from_rule("metal.measure") + "."));
   for (std::size_t i = 0; i < metal.orders.size(); ++i) put_order(view, part, i);
   return {std::move(part), {}};

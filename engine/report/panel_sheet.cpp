@@ -181,10 +181,11 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
            ". Edges: " + sides_words(part, edges, faces.size(), view.units) + ".");
   if (metal) {
     pen.note(
-        "Sizes are outside, over the turned-down edges, and from the upper face down. Make it from "
-        "the primed sheets as "
-        "measured, not from this sheet; hem and round what is bare: it cuts (" +
-        source_note("frame.metal") + ")");
+        "Sizes are outside, over the turned-down edges, and from the upper face down. Make it "
+        "from the primed sheets as measured, not from this sheet (" +
+        source_note("metal.measure") + ")");
+    pen.note(metal_thickness(part.thick_mm, view.units));
+    pen.note(metal_edges(config));
   }
   const Box inked = inked_box(d, line);
   pen.list({inked.left_mm, inked.bottom_mm - 1.6 * line},

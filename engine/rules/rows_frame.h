@@ -196,13 +196,15 @@ inline constexpr RuleRow kFrameRows[] = {
      .measures = "",
      .against = "",
      .source = "us_gauge",
-     .clause = "16 gauge: 0.0625 in",
+     .clause = "16 gauge of stainless: 0.0625 in",
      .basis = Basis::Seen,
-     .words = "A folded cap of 1.6 mm over two sheets: the build-up under it is usually 1 1/2 in. "
-              "It is made from the primed sheets as measured, larger by the fit on each "
-              "turned-down side, and hangs past them by the drip. Where counters meet it is not "
-              "turned down; 1 mm each side is left for a bead. Its edges are hemmed, its corners "
-              "rounded: bare ones cut.",
+     .words =
+         "A folded cap of 1.6 mm, 16 gauge to a tenth, over two sheets: the build-up under it is "
+         "usually 1 1/2 in. "
+         "It is made from the primed sheets as measured, larger by the fit on each "
+         "turned-down side, and hangs past them by the drip. Where counters meet it is not "
+         "turned down; 1 mm each side is left for a bead. Its edges are hemmed or deburred, its "
+         "corners rounded: bare ones cut.",
      .ok = "",
      .warn = "",
      .fail = "",
