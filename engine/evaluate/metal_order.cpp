@@ -13,6 +13,7 @@ using sheet::Side;
 
 constexpr double kPaint_mm = 0.2;     // primer and two coats on a face: common practice
 constexpr double kBendError_deg = 1;  // fabricators, seen
+constexpr double kCornerGap_t = 0.5;  // between flanges at a corner, by thickness: common practice
 constexpr double kRadius_t = 1.25;    // inside radius by thickness: a careful shop's, seen
 
 constexpr frame::Face face_of(Side side) {
@@ -35,6 +36,7 @@ MetalOrder order_of(const config::Config& config, const frame::Frame& frame, con
   sheet::Top& top = out.top;
   top.metal.thick_mm = build.metal_mm;
   top.metal.inside_radius_mm = build.bend_radius_mm.value_or(kRadius_t * build.metal_mm);
+  top.corner_gap_mm = kCornerGap_t * build.metal_mm;
   if (build.bend_k) top.metal.k = *build.bend_k;
   top.width_mm = piece.place.width_mm();
   top.depth_mm = piece.place.depth_mm();

@@ -51,6 +51,10 @@ void put_blank(JsonWriter& out, const sheet::Blank& blank) {
   out.begin_list();
   for (const sheet::Spot& spot : blank.outline) put_spot(out, spot);
   out.end_list();
+  out.key("corner_notch");
+  out.begin_list();
+  for (const sheet::Spot& spot : blank.notch) put_spot(out, spot);
+  out.end_list();
   out.key("bends");
   out.begin_list();
   for (const sheet::BendLine& bend : blank.bends) {
@@ -106,6 +110,8 @@ void put_order(JsonWriter& out, const MetalOrder& order) {
            order.top.polish == sheet::Polish::AlongWidth   ? "along the width"
            : order.top.polish == sheet::Polish::AlongDepth ? "along the depth"
                                                            : "none");
+  put_fine(out, "corner_gap_mm", order.top.corner_gap_mm);
+  put_fine(out, "corner_relief_mm", order.blank.relief_mm);
   put_mm(out, "outside_width_mm", order.top.width_mm);
   put_mm(out, "outside_depth_mm", order.top.depth_mm);
   out.key("flanges_mm");

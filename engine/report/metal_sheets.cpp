@@ -26,6 +26,32 @@ std::vector<double> stops(std::set<double> places, double end) {
   return all;
 }
 
+// Each from the left and from below, so that errors do not add up.
+void put_stops(Drawing& d, const std::vector<double>& all_across, const std::vector<double>& all_up,
+               double line, Units units) {
+  double y = -1.6 * line;
+  for (std::size_t i = 1; i < all_across.size(); ++i, y -= 1.7 * line) {
+    const double at = all_across[i];
+    d.dimension({0, y}, {at, y}, "");
+    d.text(Role::Label, {at + 0.5 * line, y}, metal_length(at, units));
+    d.line(Role::Dimension, {at, 0}, {at, y - 0.3 * line}, Weight::Thin);
+  }
+  d.line(Role::Dimension, {0, 0}, {0, y + 1.4 * line}, Weight::Thin);
+  double x = -1.6 * line;
+  for (std::size_t i = 1; i < all_up.size(); ++i, x -= 1.7 * line) {
+    const double at = all_up[i];
+    d.dimension({x, 0}, {x, at}, "");
+    // Each name over its own line, a line higher than the one before where two would touch.
+    d.text(Role::Label,
+           {x, all_up.back() + (0.9 + 1.2 * static_cast<double>(all_up.size() - 1 - i)) * line},
+           metal_length(at, units), Align::Right);
+    d.line(Role::Dimension, {0, at}, {x - 0.3 * line, at}, Weight::Thin);
+    d.line(Role::Dimension, {x, at},
+           {x, all_up.back() + (0.3 + 1.2 * static_cast<double>(all_up.size() - 1 - i)) * line},
+           Weight::Thin);
+  }
+}
+
 }  // namespace
 
 std::string metal_length(double mm, Units units) {
@@ -62,7 +88,6 @@ Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
   Drawing& d = sheet.drawing;
   sheet.text_mm = std::clamp(std::max(blank.width_mm, 1.3 * blank.depth_mm) / 44, 4.0, 60.0);
   const double line = sheet.text_mm;
-  const auto length = [&](double mm) { return metal_length(mm, view.units); };
   std::vector<Spot> outline;
   for (const sheet::Spot& at : blank.outline) outline.push_back({at.x_mm, at.y_mm});
   d.polygon(Role::Cabinet, outline);
@@ -80,29 +105,7 @@ Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
     across.insert(hole.at.x_mm);
     up.insert(hole.at.y_mm);
   }
-  // Each from the left and from below, so that errors do not add up.
-  const auto all_across = stops(across, blank.width_mm), all_up = stops(up, blank.depth_mm);
-  double y = -1.6 * line;
-  for (std::size_t i = 1; i < all_across.size(); ++i, y -= 1.7 * line) {
-    const double at = all_across[i];
-    d.dimension({0, y}, {at, y}, "");
-    d.text(Role::Label, {at + 0.5 * line, y}, length(at));
-    d.line(Role::Dimension, {at, 0}, {at, y - 0.3 * line}, Weight::Thin);
-  }
-  d.line(Role::Dimension, {0, 0}, {0, y + 1.4 * line}, Weight::Thin);
-  double x = -1.6 * line;
-  for (std::size_t i = 1; i < all_up.size(); ++i, x -= 1.7 * line) {
-    const double at = all_up[i];
-    d.dimension({x, 0}, {x, at}, "");
-    // Each name over its own line, a line higher than the one before where two would touch.
-    d.text(Role::Label,
-           {x, blank.depth_mm + (0.9 + 1.2 * static_cast<double>(all_up.size() - 1 - i)) * line},
-           length(at), Align::Right);
-    d.line(Role::Dimension, {0, at}, {x - 0.3 * line, at}, Weight::Thin);
-    d.line(Role::Dimension, {x, at},
-           {x, blank.depth_mm + (0.3 + 1.2 * static_cast<double>(all_up.size() - 1 - i)) * line},
-           Weight::Thin);
-  }
+  put_stops(d, stops(across, blank.width_mm), stops(up, blank.depth_mm), line, view.units);
   const Spot middle{blank.width_mm / 2, blank.depth_mm / 2};
   d.text(Role::Heading, middle, "top's face up; every bend goes down", Align::Centre);
   if (order.top.polish != sheet::Polish::None) {
@@ -114,6 +117,40 @@ Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
     d.text(Role::Label, {at.x_mm, at.y_mm - (along ? 1.0 : 5.2) * line}, "polish", Align::Centre);
   }
   describe(sheet, "Flat blank: " + order.name, config, "Outline, bend lines dashed, holes.", {});
+  return sheet;
+}
+
+Sheet metal_corner_sheet(const config::Config& config, const evaluate::Evaluation& e,
+                         const SheetView& view, std::size_t index) {
+  const evaluate::MetalOrder& order = e.packet->metal.orders[index];
+  const sheet::Blank& blank = order.blank;
+  Sheet sheet;
+  Drawing& d = sheet.drawing;
+  double wide = 0, high = 0;
+  std::set<double> across, up;
+  for (const sheet::Spot& at : blank.notch) {
+    wide = std::max(wide, at.x_mm);
+    high = std::max(high, at.y_mm);
+    across.insert(at.x_mm);
+    up.insert(at.y_mm);
+  }
+  wide *= 1.25;
+  high *= 1.25;
+  sheet.text_mm = std::max(wide, high) / 34;
+  const double line = sheet.text_mm;
+  std::vector<Spot> edge;
+  for (const sheet::Spot& at : blank.notch) edge.push_back({at.x_mm, at.y_mm});
+  std::vector<Spot> face = edge;
+  face.insert(face.begin(), {0, high});
+  face.push_back({wide, 0});
+  face.push_back({wide, high});
+  d.polygon(Role::Cabinet, face);
+  edge.insert(edge.begin(), {0, high});
+  edge.push_back({wide, 0});
+  d.polyline(Role::Dimension, edge, Weight::Heavy);
+  put_stops(d, stops(across, *across.rbegin()), stops(up, *up.rbegin()), line, view.units);
+  describe(sheet, "Corner notch: " + order.name, config,
+           "Flat, from the blank's two edges. Where they cross, a square relief.", {});
   return sheet;
 }
 

@@ -12,6 +12,10 @@ namespace hs::report {
 Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                   const SheetView& view, std::size_t index);
 
+// The notch where two of its flanges meet, large; the blank has one.
+Sheet metal_corner_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
+                         const SheetView& view, std::size_t index);
+
 // A length as a fabricator reads it: "1.588 mm", "0.0625 in".
 std::string metal_length(double mm, Units units);
 

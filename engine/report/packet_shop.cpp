@@ -156,6 +156,16 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
   part.blocks.push_back(figure(metal_sheet(view.config, view.evaluation, view.sheet(), index), name,
                                {}, "Flat blank. Bend lines are the middle of each arc.", false,
                                true));
+  if (order.blank.relief_mm > 0) {
+    part.blocks.push_back(
+        words("Corners: the side flanges stand between the front and back ones, " +
+              length(order.top.corner_gap_mm) + " clear of them, half a thickness, with a square " +
+              "relief to " + length(order.blank.relief_mm) + " from both outside faces, R + T, " +
+              "where both bends end" + from_rule("metal.corner") + "."));
+    part.blocks.push_back(
+        figure(metal_corner_sheet(view.config, view.evaluation, view.sheet(), index),
+               name + "_corner", {}, "One corner's notch, flat; all are alike.", false, true));
+  }
   part.blocks.push_back(rows(told_table(order, units)));
   part.blocks.push_back(rows(bend_table(order, units)));
   for (const sheet::Remark& remark : order.blank.cautions) {

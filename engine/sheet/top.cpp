@@ -22,6 +22,7 @@ struct Flat {
   double fold_mm = 0;     // to the middle of the hem's arc
   double edge_mm = 0;     // to where the outer faces would meet
   double bend_mm = 0;     // to the middle of the bend's arc
+  double arc_mm = 0;      // from the end of the flange's flat to there:
   double tangent_mm = 0;  // to where the top is flat
 };
 
@@ -38,6 +39,7 @@ Flat flat_of(const Metal& metal, const Flange& flange) {
         flange.return_mm - turn + std::numbers::pi * (gap / 2 + metal.k * metal.thick_mm) / 2;
   }
   flat.tangent_mm = flat.hem_mm + flange.down_mm - setback + arc;
+  flat.arc_mm = arc;
   flat.bend_mm = flat.tangent_mm - arc / 2;
   flat.edge_mm = flat.tangent_mm - setback;
   return flat;
@@ -45,13 +47,17 @@ Flat flat_of(const Metal& metal, const Flange& flange) {
 
 // A corner of the blank, as distances from the two blank edges that meet in it.
 struct Corner {
-  std::vector<Spot> path;   // from the side's edge to the front's or back's
-  double side_from_mm = 0;  // where the side flange begins
-  double lap_from_mm = 0;   // where the front or back flange begins
-  double hem_from_mm = 0;   // where its hem begins
+  std::vector<Spot> path;        // from the side's edge to the front's or back's
+  double side_from_mm = 0;       // where the side flange's flat begins
+  double side_bend_from_mm = 0;  // and its bend
+  double lap_from_mm = 0;        // where the front or back flange's flat begins
+  double lap_bend_from_mm = 0;   // and its bend
+  double hem_from_mm = 0;        // where its hem begins
 };
 
-// The notch goes to the crossing of the bend lines, the usual place of a corner's relief.
+// The notch leaves the folded side flange the corner's gap behind the lapping one. Its inner corner
+// is relieved by a square as wide as the arcs, to where both bends end: neither is bent against the
+// other, and from R + T on the top is whole.
 Corner corner_of(const Top& top, const Flat& side, const Flat& lap, const Flange& side_flange) {
   Corner corner;
   if (!side.there || !lap.there) {
@@ -59,15 +65,21 @@ Corner corner_of(const Top& top, const Flat& side, const Flat& lap, const Flange
     return corner;
   }
   const Metal& metal = top.metal;
-  // The side flange begins behind the lapping one; the lap's inside is its radius before the
-  // tangent. A wide radius leaves more: the notch's corner then sets where it begins.
-  const double behind = lap.tangent_mm - metal.inside_radius_mm + top.corner_gap_mm;
-  corner.side_from_mm = std::max(behind, lap.bend_mm);
+  corner.side_from_mm = lap.edge_mm + metal.thick_mm + top.corner_gap_mm;
+  corner.side_bend_from_mm = std::max(corner.side_from_mm, lap.tangent_mm);
   corner.lap_from_mm = side.edge_mm;
+  corner.lap_bend_from_mm = side.tangent_mm;
   corner.hem_from_mm = corner.lap_from_mm;
-  corner.path = {{0, corner.side_from_mm}, {side.bend_mm, corner.side_from_mm}};
-  if (corner.side_from_mm > lap.bend_mm) corner.path.push_back({side.bend_mm, lap.bend_mm});
-  corner.path.push_back({corner.lap_from_mm, lap.bend_mm});
+  corner.path = {{0, corner.side_from_mm}};
+  if (corner.side_from_mm < lap.tangent_mm) {
+    corner.path.push_back({side.tangent_mm - side.arc_mm, corner.side_from_mm});
+    corner.path.push_back({side.tangent_mm - side.arc_mm, lap.tangent_mm});
+    corner.path.push_back({side.tangent_mm, lap.tangent_mm});
+  } else {
+    corner.path.push_back({side.tangent_mm, corner.side_from_mm});
+  }
+  corner.path.push_back({side.tangent_mm, lap.tangent_mm - lap.arc_mm});
+  corner.path.push_back({corner.lap_from_mm, lap.tangent_mm - lap.arc_mm});
   if (lap.hem_mm > 0) {
     // Its return stands inside: clear of the side flange and of that one's own return.
     const bool hemmed = side_flange.hem != Hem::None;
@@ -133,6 +145,15 @@ struct Maker {
     }
   }
 
+  // All notches are alike where their flanges are: the first is told.
+  void notch() {
+    for (const Corner& corner : corners) {
+      if (corner.path.size() < 2 || !out.notch.empty()) continue;
+      out.notch = corner.path;
+      out.relief_mm = setback_mm(top.metal, 90);
+    }
+  }
+
   void bend(Side side, bool hem) {
     const Flat& f = flat(side);
     const Flange& flange = top.flanges[index_of(side)];
@@ -145,12 +166,14 @@ struct Maker {
       const Corner& a = corners[side == Side::Front ? 0 : 3];
       const Corner& b = corners[side == Side::Front ? 1 : 2];
       const double y = side == Side::Front ? in : out.depth_mm - in;
-      line.from = {hem ? a.hem_from_mm : a.lap_from_mm, y};
-      line.to = {out.width_mm - (hem ? b.hem_from_mm : b.lap_from_mm), y};
+      line.from = {hem ? a.hem_from_mm : a.lap_bend_from_mm, y};
+      line.to = {out.width_mm - (hem ? b.hem_from_mm : b.lap_bend_from_mm), y};
     } else {
       const double x = side == Side::Left ? in : out.width_mm - in;
-      line.from = {x, corners[side == Side::Left ? 0 : 1].side_from_mm};
-      line.to = {x, out.depth_mm - corners[side == Side::Left ? 3 : 2].side_from_mm};
+      const Corner& a = corners[side == Side::Left ? 0 : 1];
+      const Corner& b = corners[side == Side::Left ? 3 : 2];
+      line.from = {x, hem ? a.side_from_mm : a.side_bend_from_mm};
+      line.to = {x, out.depth_mm - (hem ? b.side_from_mm : b.side_bend_from_mm)};
     }
     if (hem) {
       const double gap = flange.hem == Hem::Open ? flange.gap_mm : 0;
@@ -207,6 +230,10 @@ struct Maker {
                 {"top", "depth", top.depth_mm, Reads::Outside},
                 {"top", "depth", top.depth_mm - back, Reads::Inside},
                 {"bend", "radius", top.metal.inside_radius_mm, Reads::Inside}};
+    if (out.relief_mm > 0) {
+      out.told.push_back({"corner", "gap", top.corner_gap_mm, Reads::Inside});
+      out.told.push_back({"corner", "square relief", out.relief_mm, Reads::Outside});
+    }
     for (const Side side : {Side::Front, Side::Back, Side::Left, Side::Right}) {
       const Flange& f = top.flanges[index_of(side)];
       if (!flat(side).there) continue;
@@ -295,6 +322,7 @@ Blank blank_of(const Top& top) {
   out.depth_mm = maker.bare(top.depth_mm, Side::Front, Side::Back) +
                  maker.flat(Side::Front).tangent_mm + maker.flat(Side::Back).tangent_mm;
   maker.outline();
+  maker.notch();
   for (const Side side : {Side::Front, Side::Back, Side::Left, Side::Right}) {
     maker.bend(side, false);
     maker.bend(side, true);

@@ -5,8 +5,10 @@
 // The top lies over a painted substrate; flanges are turned down 90 degrees at any of its four
 // sides. Front and back flanges run over the whole width, side flanges stand between them. A
 // flange's lowest edge, below the substrate, is where water drips off; it may be hemmed, the return
-// inside. Blank frame: x to the right and y to the back as the cook sees it, from the blank's own
-// front left corner, the top's face up; every bend goes down.
+// inside. A corner is open: a gap between the side flange's end and the lapping one's inside, and a
+// square relief where the two bends would meet. Blank frame: x to the right and y to the back as
+// the cook sees it, from the blank's own front left corner, the top's face up; every bend goes
+// down.
 //
 // Upstands, drips kicked outward and tops that are not rectangles are left out.
 
@@ -131,6 +133,11 @@ struct Blank {
   std::vector<BendLine> bends;
   std::vector<BlankHole> holes;
   std::vector<Told> told;
+  // The notch where two flanges meet, from the side's blank edge to the front's or back's, as
+  // distances from the two; folded, its square relief reaches R + T from either outside face. Empty
+  // and 0: no such corner.
+  std::vector<Spot> notch;
+  double relief_mm = 0;
   double area_mm2 = 0;  // without notches and holes
   double mass_kg = 0;
   int sheet = -1;  // the first of usual_sheets() that it fits on by its polish; -1: none

@@ -2,6 +2,7 @@
 #include "engine/sheet/top.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -89,7 +90,7 @@ TEST_CASE("the blank of a cap is the one computed by hand", "[sheet][source]") {
   CHECK(notches_in2 < 4 * 1.5 * 1.5);
   CHECK(blank.mass_kg < mass_kg(blank.width_mm * blank.depth_mm, 0.0625 * kInch));
   check_outline(blank);
-  CHECK(blank.outline.size() == 20);
+  CHECK(blank.outline.size() == 28);
   CHECK(blank.bends.size() == 4);
   CHECK(blank.sheet == 0);  // of 48 x 96 in
 }
@@ -148,6 +149,95 @@ TEST_CASE("a blank folds back to the outside sizes", "[sheet][law]") {
     CHECK(blank.area_mm2 <= blank.width_mm * blank.depth_mm + 1e-6);
   }
   CHECK(made > test::sweep(400) / 2);
+}
+
+namespace {
+
+bool inside(const std::vector<Spot>& outline, double x, double y) {
+  bool in = false;
+  for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
+    const Spot& a = outline[i];
+    const Spot& b = outline[j];
+    if ((a.y_mm > y) != (b.y_mm > y) &&
+        x < a.x_mm + (y - a.y_mm) / (b.y_mm - a.y_mm) * (b.x_mm - a.x_mm)) {
+      in = !in;
+    }
+  }
+  return in;
+}
+
+// The front left corner folded: x and y from the outside faces, z down from the upper face.
+struct Folded {
+  const Blank& blank;
+  const Metal& metal;
+  double side_mm = 0, lap_mm = 0;  // from the blank's edges to where the top is flat
+  double arc_mm = allowance_mm(metal, 90), turn_mm = setback_mm(metal, 90);
+
+  // A point of the left flange, `from_mm` beyond the flat top and `deep_mm` into the metal.
+  std::array<double, 3> side(double from_mm, double y_flat_mm, double deep_mm) const {
+    const double y = y_flat_mm - lap_mm + turn_mm, radius = turn_mm - deep_mm;
+    if (from_mm >= arc_mm) return {deep_mm, y, turn_mm + from_mm - arc_mm};
+    const double angle = from_mm / arc_mm * std::numbers::pi / 2;
+    return {turn_mm - radius * std::sin(angle), y, turn_mm - radius * std::cos(angle)};
+  }
+  // Is that point inside the front flange's metal?
+  bool in_lap(const std::array<double, 3>& at) const {
+    const auto [x, y, z] = at;
+    double deep = y, from = arc_mm + z - turn_mm;
+    if (z < turn_mm) {
+      deep = turn_mm - std::hypot(turn_mm - y, turn_mm - z);
+      from = std::atan2(turn_mm - y, turn_mm - z) / (std::numbers::pi / 2) * arc_mm;
+    }
+    if (deep < 1e-6 || deep > metal.thick_mm - 1e-6 || from <= 0) return false;
+    return inside(blank.outline, x - turn_mm + side_mm, lap_mm - from);
+  }
+};
+
+}  // namespace
+
+TEST_CASE("folded flanges keep the stated gap at a corner and lie in no place twice",
+          "[sheet][law]") {
+  test::Random random(11);
+  for (int i = 0; i < test::sweep(60); ++i) {
+    Top top = cap();
+    top.metal.thick_mm = random.between(0.8, 3);
+    top.metal.inside_radius_mm = top.metal.thick_mm * random.between(1, 6);
+    top.corner_gap_mm = top.metal.thick_mm * random.between(0.1, 2);
+    for (Flange& flange : top.flanges) flange.down_mm = random.between(40, 60);
+    const Blank blank = blank_of(top);
+    REQUIRE(blank.possible());
+    check_outline(blank);
+    Folded corner{blank, top.metal};
+    for (const BendLine& bend : blank.bends) {
+      if (bend.side == Side::Left) corner.side_mm = bend.from.x_mm + bend.arc_mm / 2;
+      if (bend.side == Side::Front) corner.lap_mm = bend.from.y_mm + bend.arc_mm / 2;
+    }
+    const double arc = corner.arc_mm;
+    double nearest_mm = 1e9;
+    int twice = 0;
+    constexpr int kSteps = 40;
+    for (int u = 0; u < kSteps; ++u) {
+      for (int v = 0; v < kSteps; ++v) {
+        const double from = (u + 0.5) / kSteps * 2 * arc;
+        const double y = corner.lap_mm - 2 * arc + (v + 0.5) / kSteps * 4 * arc;
+        if (!inside(blank.outline, corner.side_mm - from, y)) continue;
+        for (const double share : {0.01, 0.25, 0.5, 0.75, 0.99}) {
+          const auto at = corner.side(from, y, share * top.metal.thick_mm);
+          if (corner.in_lap(at)) ++twice;
+          if (from > arc) nearest_mm = std::min(nearest_mm, at[1] - top.metal.thick_mm);
+        }
+      }
+    }
+    CHECK(twice == 0);
+    CHECK(nearest_mm >= top.corner_gap_mm - 1e-9);
+    CHECK(nearest_mm <= top.corner_gap_mm + 4 * arc / kSteps);
+    // From its stated size on the top is whole.
+    CHECK(told(blank, "corner", "square relief", Reads::Outside) == corner.turn_mm);
+    const double whole = 1e-6, x = corner.side_mm, y = corner.lap_mm;
+    CHECK(inside(blank.outline, x + whole, y + whole));
+    CHECK_FALSE(inside(blank.outline, x - whole, y - whole));
+    CHECK_FALSE(inside(blank.outline, x - arc + whole, y - arc + whole));
+  }
 }
 
 TEST_CASE("a top over a painted substrate leaves the room asked for", "[sheet]") {
