@@ -29,7 +29,24 @@ bool built(const frame::Frame& frame, const std::string& name) {
   return false;
 }
 
-MetalOrder order_of(const config::Config& config, const frame::Frame& frame, const Piece& piece) {
+Joint joint_of(const frame::Frame& frame, const parts::List& parts, const Piece& piece, Side side) {
+  constexpr double kNear_mm = 20;  // still one joint
+  Joint out{.side = side};
+  for (std::size_t i = 0; i < frame.pieces.size(); ++i) {
+    const Piece& other = frame.pieces[i];
+    if (other.kind != frame::Kind::MetalTop || &other == &piece) continue;
+    const double gap_mm = side == Side::Left ? piece.place.left_mm - other.place.right_mm
+                                             : other.place.left_mm - piece.place.right_mm;
+    if (gap_mm < 0 || gap_mm > kNear_mm) continue;
+    out.part = parts::number_of(parts, i);
+    out.gap_mm = gap_mm;
+    out.step_mm = piece.place.top_mm - other.place.top_mm;
+  }
+  return out;
+}
+
+MetalOrder order_of(const config::Config& config, const frame::Frame& frame,
+                    const parts::List& parts, const Piece& piece) {
   const config::Materials& build = config.build;
   MetalOrder out;
   out.name = std::string(frame::kind_name(piece.kind)) + ", " + parts::place_text(piece);
@@ -57,7 +74,10 @@ MetalOrder order_of(const config::Config& config, const frame::Frame& frame, con
     longest_mm = std::max(longest_mm, down);
     const bool ends = side == Side::Left || side == Side::Right;
     if (down > 0) (ends ? across_mm : deep_mm) += edge_mm;
-    if (down == 0 && ends) out.rests_on_joint = true;
+    if (down == 0 && ends) {
+      out.rests_on_joint = true;
+      out.joints.push_back(joint_of(frame, parts, piece, side));
+    }
   }
   out.blank = sheet::blank_of(top);
   out.under_width_mm = top.width_mm - across_mm;
@@ -87,7 +107,7 @@ MetalSheets metal_orders(const config::Config& config, const frame::Frame& frame
   MetalSheets out;
   for (const parts::Part& part : parts.parts) {
     if (part.material != frame::Material::Metal) continue;
-    MetalOrder order = order_of(config, frame, frame.pieces[part.pieces.front()]);
+    MetalOrder order = order_of(config, frame, parts, frame.pieces[part.pieces.front()]);
     order.part = part.number;
     order.quantity = part.quantity();
     out.mass_kg += order.blank.mass_kg * order.quantity;

@@ -13,6 +13,14 @@
 
 namespace hs::evaluate {
 
+// An end without a flange, and the top that it meets.
+struct Joint {
+  sheet::Side side = sheet::Side::Left;
+  int part = 0;        // that top's number in the parts list; 0: none is near
+  double gap_mm = 0;   // between the two
+  double step_mm = 0;  // how much higher this one is
+};
+
 struct MetalOrder {
   int part = 0;  // its number in the parts list
   int quantity = 1;
@@ -30,6 +38,7 @@ struct MetalOrder {
   double hem_needs_mm = 0;      // of fit, so that the sheets pass it
   double ease_mm = 0;           // round the substrate's corner to this; 0: not needed
   bool rests_on_joint = false;  // an end without a flange meets another top
+  std::vector<Joint> joints;
 };
 
 struct MetalSheets {

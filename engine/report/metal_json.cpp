@@ -140,6 +140,17 @@ void put_order(JsonWriter& out, const MetalOrder& order) {
   put_fine(out, "ease_corner_mm", order.ease_mm);
   put_flag(out, "meets_another_top", order.rests_on_joint);
   out.end_object();
+  out.key("joints");
+  out.begin_list();
+  for (const evaluate::Joint& joint : order.joints) {
+    out.begin_object();
+    put_text(out, "at", kSides[sheet::index_of(joint.side)]);
+    put_number(out, "part", joint.part > 0 ? std::optional<double>(joint.part) : std::nullopt, 0);
+    put_fine(out, "gap_mm", joint.gap_mm);
+    put_fine(out, "step_mm", joint.step_mm);
+    out.end_object();
+  }
+  out.end_list();
   put_blank(out, order.blank);
   put_remarks(out, "refused", order.blank.refusals);
   put_remarks(out, "ask_the_fabricator", order.blank.cautions);

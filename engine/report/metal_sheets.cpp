@@ -30,8 +30,11 @@ std::vector<double> stops(std::set<double> places, double end) {
 void put_stops(Drawing& d, const std::vector<double>& all_across, const std::vector<double>& all_up,
                double line, Units units) {
   double y = -1.6 * line;
-  for (std::size_t i = 1; i < all_across.size(); ++i, y -= 1.7 * line) {
-    const double at = all_across[i];
+  const std::size_t count = all_across.size();
+  // Where all stand close together the farthest comes first: no line runs through a name.
+  const bool close = all_across.back() - all_across[std::min<std::size_t>(1, count - 1)] < 8 * line;
+  for (std::size_t i = 1; i < count; ++i, y -= 1.7 * line) {
+    const double at = all_across[close ? count - i : i];
     d.dimension({0, y}, {at, y}, "");
     d.text(Role::Label, {at + 0.5 * line, y}, metal_length(at, units));
     d.line(Role::Dimension, {at, 0}, {at, y - 0.3 * line}, Weight::Thin);
@@ -106,6 +109,26 @@ Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
     up.insert(hole.at.y_mm);
   }
   put_stops(d, stops(across, blank.width_mm), stops(up, blank.depth_mm), line, view.units);
+  // Which edge is which, inside the bend lines: as the cook sees the top from above.
+  const auto name = [&](sheet::Side side, Spot at, Align align) {
+    constexpr std::string_view kNames[] = {"front", "back", "left", "right"};
+    const std::size_t i = sheet::index_of(side);
+    const bool turned = order.top.flanges[i].down_mm > 0;
+    d.text(Role::Label, at, std::string(kNames[i]) + (turned ? "" : ", straight"), align);
+  };
+  const double front = up.empty() ? 0 : *up.begin(), left = across.empty() ? 0 : *across.begin();
+  const auto turned = [&](sheet::Side side) {
+    return order.top.flanges[sheet::index_of(side)].down_mm > 0;
+  };
+  const double half_up = 0.75 * blank.depth_mm, half_across = blank.width_mm / 2;
+  const double in_front = turned(sheet::Side::Front) ? front : 0;
+  const double in_back = turned(sheet::Side::Back) ? *up.rbegin() : blank.depth_mm;
+  const double in_left = turned(sheet::Side::Left) ? left : 0;
+  const double in_right = turned(sheet::Side::Right) ? *across.rbegin() : blank.width_mm;
+  name(sheet::Side::Front, {half_across, in_front + 1.2 * line}, Align::Centre);
+  name(sheet::Side::Back, {half_across, in_back - 1.2 * line}, Align::Centre);
+  name(sheet::Side::Left, {in_left + 0.6 * line, half_up}, Align::Left);
+  name(sheet::Side::Right, {in_right - 0.6 * line, half_up}, Align::Right);
   const Spot middle{blank.width_mm / 2, blank.depth_mm / 2};
   d.text(Role::Heading, middle, "top's face up; every bend goes down", Align::Centre);
   if (order.top.polish != sheet::Polish::None) {
@@ -149,6 +172,9 @@ Sheet metal_corner_sheet(const config::Config& config, const evaluate::Evaluatio
   edge.push_back({wide, 0});
   d.polyline(Role::Dimension, edge, Weight::Heavy);
   put_stops(d, stops(across, *across.rbegin()), stops(up, *up.rbegin()), line, view.units);
+  d.text(Role::Label, {0.45 * wide, 0.9 * high}, "side flange", Align::Centre);
+  d.text(Role::Label, {0.99 * wide, 0.4 * high}, "front or back", Align::Right);
+  d.text(Role::Label, {0.99 * wide, 0.4 * high - 1.3 * line}, "flange", Align::Right);
   describe(sheet, "Corner notch: " + order.name, config,
            "Flat, from the blank's two edges. Where they cross, a square relief.", {});
   return sheet;

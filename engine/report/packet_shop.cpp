@@ -119,6 +119,25 @@ Table bend_table(const evaluate::MetalOrder& order, Units units) {
   return table;
 }
 
+// "Its right edge is straight and butts against part 33, 0.0787 in between for a bead of sealant."
+std::string joint_words(const evaluate::Joint& joint, Units units) {
+  constexpr double kLevel_mm = 1;
+  std::string words = joint.side == sheet::Side::Left ? " Its left edge" : " Its right edge";
+  words += " is straight and ";
+  if (joint.part == 0) return words + "meets no other top: ask what it is to meet.";
+  const std::string other = "part " + std::to_string(joint.part);
+  if (std::abs(joint.step_mm) > kLevel_mm) {
+    const bool higher = joint.step_mm > 0;
+    return words + "stands " + metal_length(std::abs(joint.step_mm), units) +
+           (higher ? " above " : " below ") + other +
+           (higher
+                ? ": bare metal and sheet show there, so fold or cap that edge by what is measured."
+                : ", whose edge shows above it: seal it against what stands there.");
+  }
+  return words + "butts against " + other + ", " + metal_length(joint.gap_mm, units) +
+         " between the two, filled with a bead of sealant" + from_rule("metal.joint") + ".";
+}
+
 void put_order(const PacketView& view, DocPart& part, std::size_t index) {
   const evaluate::MetalOrder& order = view.evaluation.packet->metal.orders[index];
   const Units units = view.choice.units;
@@ -137,6 +156,8 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
       length(order.top.metal.inside_radius_mm) + ", K " + trimmed(order.top.metal.k, 3) +
       from_rule("metal.fold") + ". Blank " + length(order.blank.width_mm) + " x " +
       length(order.blank.depth_mm) + ", " + fixed(order.blank.mass_kg, 1) + " kg each."));
+  std::string joints;
+  for (const evaluate::Joint& joint : order.joints) joints += joint_words(joint, units);
   part.blocks.push_back(words(
       "It lies over " + length(order.under_width_mm) + " x " + length(order.under_depth_mm) + ", " +
       length(order.under_thick_mm) + " thick, " +
@@ -151,7 +172,7 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
                         : std::string("Lower edges deburred, not hemmed.")) +
       (order.ease_mm > 0 ? " Round the corner under the bend to " + length(order.ease_mm) + "."
                          : "") +
-      (order.rests_on_joint ? " An end without a flange meets the other top." : "")));
+      joints));
   const std::string name = "metal_" + std::to_string(order.part);
   part.blocks.push_back(figure(metal_sheet(view.config, view.evaluation, view.sheet(), index), name,
                                {}, "Flat blank. Bend lines are the middle of each arc.", false,
@@ -161,7 +182,8 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
         words("Corners: the side flanges stand between the front and back ones, " +
               length(order.top.corner_gap_mm) + " clear of them, half a thickness, with a square " +
               "relief to " + length(order.blank.relief_mm) + " from both outside faces, R + T, " +
-              "where both bends end" + from_rule("metal.corner") + "."));
+              "where both bends end. They are left open, not welded; a bead closes them" +
+              from_rule("metal.corner") + "."));
     part.blocks.push_back(
         figure(metal_corner_sheet(view.config, view.evaluation, view.sheet(), index),
                name + "_corner", {}, "One corner's notch, flat; all are alike.", false, true));
@@ -229,8 +251,10 @@ PacketPart metal_part(const PacketView& view) {
   if (metal.orders.empty()) return {std::move(part), "no top is of metal."};
   part.blocks.push_back(
       words("For the fabricator: sizes are decimal; K and radius are ours until the shop names its "
-            "own. " +
-            metal_edges(view.config) + " All tops together " +
+            "own. Alloy: 304, near salt water 316, or as the shop advises" +
+            from_rule("metal.alloy") +
+            ". Finish: No. 4, brushed along the width, on the upper face and the flanges' outside" +
+            from_rule("metal.finish") + ". " + metal_edges(view.config) + " All tops together " +
             mass(metal.mass_kg, view.choice.units) + from_rule("metal.measure") + "."));
   for (std::size_t i = 0; i < metal.orders.size(); ++i) put_order(view, part, i);
   return {std::move(part), {}};

@@ -130,6 +130,8 @@ inline constexpr auto kSources = std::to_array<Source>({
     // The shop ------------------------------------------------------------------------------------
     {"fabricators", "Fabricators of sheet metal", "Advice to those who order folded parts", "",
      Basis::Seen, "Pages of several shops, which disagree: the fabricator's own figures win."},
+    {"astm_a480", "ASTM", "A480/A480M, flat-rolled stainless steel: names of finishes", "",
+     Basis::Memory, "No. 4 is the brushed one."},
     {"paint_label", "A maker of exterior paint", "A label: coverage, recoat, temperatures", "",
      Basis::Seen, "One label, name withheld; the label in hand takes its place."},
     {"paint_practice", "The paint trade",
