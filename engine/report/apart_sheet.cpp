@@ -193,7 +193,7 @@ Sheet apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
     }
   }
   const Box drawn = d.bounds();
-  sheet.text_mm = sheet_text_mm(drawn.right_mm - drawn.left_mm);
+  sheet.text_mm = line_of(view, sheet_text_mm(drawn.right_mm - drawn.left_mm));
   const double line = sheet.text_mm;
   Labels labels(line);
   std::vector<bool> named(build.parts.parts.size() + 1, false);

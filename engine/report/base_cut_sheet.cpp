@@ -75,7 +75,7 @@ Sheet base_cut_sheet(const config::Config& config, const evaluate::Evaluation& e
   const double length = s.panels[panel].length_mm();
   Sheet sheet;
   Drawing& d = sheet.drawing;
-  sheet.text_mm = std::clamp(length / 46, 4.0, 60.0);
+  sheet.text_mm = line_of(view, std::clamp(length / 46, 4.0, 60.0));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
 

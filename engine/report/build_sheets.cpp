@@ -26,8 +26,9 @@ constexpr std::array kFrameSheets{
                frame_side_sheet},
     FrameSheet{"frame_pulled_apart", "Cabinets pulled apart",
                "Every part in its place, numbered as in the parts list.",
-               "Numbers are those of the parts list. Drawn on the slant: only across and up goes "
-               "by its bar.",
+               "Numbers are those of the parts list. Drawn on the slant and not to scale: across "
+               "and up is "
+               "true, depth at half.",
                false, pulled_apart_sheet},
 };
 constexpr std::string_view kPanel = "panel_", kBase = "base_";
@@ -103,7 +104,7 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
     left = std::min(left, run.counter.left_mm);
     right = std::max(right, run.counter.right_mm);
   }
-  sheet.text_mm = sheet_text_mm((right - left) * 1.4);
+  sheet.text_mm = line_of(view, sheet_text_mm((right - left) * 1.4));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
   d.line(Role::Ground, {left - 2 * line, 0}, {right + 2 * line, 0}, Weight::Heavy);

@@ -161,7 +161,7 @@ Sheet cut_sheet(const config::Config& config, const evaluate::Evaluation& e, con
   Sheet sheet;
   Drawing& d = sheet.drawing;
   const double length = stock.length_mm, width = group.sheets ? stock.width_mm : group.width_mm;
-  sheet.text_mm = std::clamp(length / 48, 6.0, 60.0);
+  sheet.text_mm = line_of(view, std::clamp(length / 48, 6.0, 60.0));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
   d.polygon(Role::Ground, corners(0, 0, length, width));

@@ -9,8 +9,8 @@
 namespace hs::report {
 namespace {
 
-// Lines of text in a figure: larger than the one is no easier to read, smaller than the other hard.
-constexpr double kMostLine_mm = 3.6, kLeastLine_mm = 3;
+// Larger lines of text than this are no easier to read.
+constexpr double kMostLine_mm = 3.6;
 
 std::string_view verdict_word(Verdict verdict) {
   switch (verdict) {
@@ -80,6 +80,37 @@ FigureFit fit_figure(const DocBlock& block, const FigureRoom& room, Units units)
     fit.claim = scale_claim(part, units);
   }
   return fit;
+}
+
+FigureRoom figure_room(const DocBlock& block, Paper paper) {
+  constexpr double kLikedHigh_mm = 100;
+  const PaperSize size = size_of(paper);
+  // A part's title, the figure's own head and caption.
+  const double around_mm = block.whole_page ? 50 : 36;
+  const bool lying = block.whole_page && lies(block);
+  const double wide = (lying ? size.width_mm : size.height_mm) - 2 * kPaperMargin_mm;
+  const double high = (lying ? size.height_mm : size.width_mm) - 2 * kPaperMargin_mm - around_mm;
+  if (block.kind == DocBlock::Kind::Step)
+    return {wide - kStepWords_mm - kStepGap_mm, kLikedHigh_mm, kLikedHigh_mm};
+  return {wide, high, block.whole_page ? high : kLikedHigh_mm};
+}
+
+void draw_figure(DocBlock& block, const Document& on, bool key,
+                 const std::function<Sheet(double line_mm)>& draw) {
+  constexpr int kMostTimes = 12;
+  constexpr double kMore = 1.005;  // so that no last bit of a length decides
+  double line = 0;
+  for (int times = 0; times < kMostTimes; ++times) {
+    Sheet sheet = draw(line);
+    if (times == 0) block.in_file = std::make_shared<const Sheet>(sheet);
+    if (!key) sheet.drawing = sheet.drawing.picture();
+    block.figure = std::make_shared<const Sheet>(std::move(sheet));
+    FigureRoom room = figure_room(block, on.paper);
+    room.high_mm = room.liked_mm;
+    const double printed = fit_figure(block, room, on.units).scale * block.figure->text_mm;
+    if (printed >= kLeastLine_mm || printed <= 0) return;
+    line = kMore * block.figure->text_mm * kLeastLine_mm / printed;
+  }
 }
 
 bool lies(const DocBlock& block) {

@@ -3,6 +3,7 @@
 // the same list, pdf_document.h and html_document.h, so that both say the same.
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -33,7 +34,8 @@ struct DocBlock {
   std::string head{}, words{};
   Table table{};
   std::shared_ptr<const Sheet> figure{};
-  std::string file{};  // of a figure: name of its own file, without ".svg"
+  std::string file{};                      // of a figure: name of its own file, without ".svg"
+  std::shared_ptr<const Sheet> in_file{};  // the same, as large as a screen wants it, with its key
   // Of a figure: stands on a page of its own, lying where it is wide. Else as large as its words
   // are read easily.
   bool whole_page = false;
@@ -72,6 +74,21 @@ struct FigureFit {
 struct FigureRoom {
   double wide_mm = 0, high_mm = 0, liked_mm = 0;
 };
+// Of every page. Printers leave 5 mm blank at most edges (from memory).
+inline constexpr double kPaperMargin_mm = 12;
+// What every writer has for it at least.
+FigureRoom figure_room(const DocBlock& block, Paper paper);
+// Of a step: its words beside the picture, and the gap between.
+inline constexpr double kStepWords_mm = 58, kStepGap_mm = 5;
+
+// A line of text on paper: the letters of the narrower typeface are then 7.7 points, those of the
+// wider one 7.03.
+inline constexpr double kLeastLine_mm = 3.1;
+// The block's figure, drawn for this paper: where its words would come out too small to read in its
+// room it is drawn again with larger ones. `line_mm`: of SheetView. `key`: with what its key says.
+void draw_figure(DocBlock& block, const Document& on, bool key,
+                 const std::function<Sheet(double line_mm)>& draw);
+
 // As large as this room and easy reading allow; `block` has a figure.
 FigureFit fit_figure(const DocBlock& block, const FigureRoom& room, Units units);
 // Wide enough that a lying page shows it larger.

@@ -173,7 +173,7 @@ Sheet elevation_sheet(const config::Config& config, const evaluate::Evaluation& 
   const double left =
       (s.cover ? s.cover->roof.left_mm : s.extent.left_mm) - count * kPerson_mm - kPeopleGap_mm;
   const double right = s.cover ? s.cover->roof.right_mm : s.extent.right_mm;
-  sheet.text_mm = sheet_text_mm((right - left) * 1.3);
+  sheet.text_mm = line_of(view, sheet_text_mm((right - left) * 1.3));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units);
 

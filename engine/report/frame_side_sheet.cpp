@@ -66,7 +66,7 @@ Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation&
   Drawing& d = sheet.drawing;
   double deep = 0;
   for (const frame::Run& run : frame.runs) deep += run.counter.depth_mm();
-  sheet.text_mm = sheet_text_mm(1.6 * deep);
+  sheet.text_mm = line_of(view, sheet_text_mm(1.6 * deep));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
   Labels labels(line);

@@ -10,8 +10,6 @@
 namespace hs::report {
 namespace {
 
-constexpr double kMargin_mm = 14, kHeadAndFoot_mm = 40;  // of a page with a figure on it
-
 constexpr std::string_view kStyle =
     "*{box-sizing:border-box}html{background:#fff;color:#000}"
     "body{margin:0 auto;padding:4mm;max-width:200mm;font:10pt/1.35 system-ui,\"DejaVu Sans\","
@@ -27,6 +25,7 @@ constexpr std::string_view kStyle =
     "#888}thead th{border-bottom:.3mm solid #555}tr,figure,.step{break-inside:avoid}"
     "h2,h3,caption{break-after:avoid}.scroll{overflow-x:auto}"
     ".step{display:flex;gap:5mm;border-top:.2mm solid #888;padding:2mm 0}.step>div{flex:1}"
+    ".step>.beside{flex:0 0 58mm}"
     ".figure svg,.square svg{display:block}ol.contents{columns:2}"
     ".measure{display:flex;gap:6mm;break-inside:avoid}"
     ".bars{width:100mm;height:100mm;flex:none;border-left:.3mm solid;border-bottom:.3mm solid;"
@@ -47,7 +46,7 @@ std::string page_rules(Paper paper) {
   const std::string wide = mm(size.width_mm), high = mm(size.height_mm);
   const std::string foot =
       "@bottom-right{content:\"page \" counter(page) \" of \" counter(pages);font-size:8pt}";
-  return "@page{size:" + high + " " + wide + ";margin:" + mm(kMargin_mm) + ";" + foot +
+  return "@page{size:" + high + " " + wide + ";margin:" + mm(kPaperMargin_mm) + ";" + foot +
          "}@page lying{size:" + wide + " " + high + "}@page strip{size:" + wide + " " + high +
          ";margin:0;@bottom-right{content:none}}";
 }
@@ -70,7 +69,7 @@ class Printer {
   void block(const DocBlock& block);
   void words(std::string_view tag, std::string_view kind, const DocBlock& block);
   void figure(const DocBlock& block);
-  void drawing(const DocBlock& block, const FigureRoom& room);
+  void drawing(const DocBlock& block);
   void contents();
 
   const Document& document_;
@@ -91,8 +90,8 @@ void Printer::words(std::string_view tag, std::string_view kind, const DocBlock&
   out_.close();
 }
 
-void Printer::drawing(const DocBlock& b, const FigureRoom& room) {
-  const FigureFit fit = fit_figure(b, room, document_.units);
+void Printer::drawing(const DocBlock& b) {
+  const FigureFit fit = fit_figure(b, figure_room(b, document_.paper), document_.units);
   const Sheet& sheet = *b.figure;
   // The drawing's own size on paper, so that the scale under it is true.
   out_.open("div", "class=\"figure\" style=\"width:" + mm(fit.wide_mm()) + ";max-width:100%\"");
@@ -107,13 +106,10 @@ void Printer::drawing(const DocBlock& b, const FigureRoom& room) {
 }
 
 void Printer::figure(const DocBlock& b) {
-  const PaperSize size = size_of(document_.paper);
   const bool lying = b.whole_page && lies(b);
-  const double wide = (lying ? size.width_mm : size.height_mm) - 2 * kMargin_mm;
-  const double high = (lying ? size.height_mm : size.width_mm) - 2 * kMargin_mm - kHeadAndFoot_mm;
   out_.open("figure", !b.whole_page ? "" : lying ? "class=\"whole lying\"" : "class=\"whole\"");
   out_.element("h3", b.head);
-  drawing(b, {wide, high, b.whole_page ? high : 100});
+  drawing(b);
   out_.element("figcaption", b.words);
   out_.close();
 }
@@ -157,13 +153,13 @@ void Printer::block(const DocBlock& b) {
       return;
     case Kind::Step:
       out_.open("div", "class=\"step\"");
-      out_.open("div");
+      out_.open("div", b.figure ? "class=\"beside\"" : "");
       out_.element("h3", b.head);
       out_.element("p", b.words);
       out_.close();
       if (b.figure) {
         out_.open("div");
-        drawing(b, {94, 72, 72});
+        drawing(b);
         out_.close();
       }
       out_.close();

@@ -89,7 +89,8 @@ Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
   const sheet::Blank& blank = order.blank;
   Sheet sheet;
   Drawing& d = sheet.drawing;
-  sheet.text_mm = std::clamp(std::max(blank.width_mm, 1.3 * blank.depth_mm) / 44, 4.0, 60.0);
+  sheet.text_mm =
+      line_of(view, std::clamp(std::max(blank.width_mm, 1.3 * blank.depth_mm) / 44, 4.0, 60.0));
   const double line = sheet.text_mm;
   std::vector<Spot> outline;
   for (const sheet::Spot& at : blank.outline) outline.push_back({at.x_mm, at.y_mm});

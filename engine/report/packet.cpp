@@ -77,8 +77,8 @@ std::vector<PacketFile> packet_files(const config::Config& config,
   }
   for (const DocPart& part : document.parts) {
     for (const DocBlock& block : part.blocks) {
-      if (!block.figure || block.file.empty()) continue;
-      const Sheet& sheet = *block.figure;
+      if (!block.in_file || block.file.empty()) continue;
+      const Sheet& sheet = *block.in_file;
       files.push_back(
           {"drawings/" + block.file + ".svg", svg(sheet.drawing, {.title = sheet.title,
                                                                   .description = sheet.description,

@@ -104,13 +104,13 @@ DocBlock rows(Table table) {
   return b;
 }
 
-DocBlock figure(Sheet sheet, std::string file, std::string head, std::string caption,
-                bool whole_page, bool to_scale) {
-  DocBlock b = block(Kind::Figure, std::move(caption), std::move(head));
-  b.figure = std::make_shared<const Sheet>(std::move(sheet));
-  b.file = std::move(file);
-  b.whole_page = whole_page;
-  b.to_scale = to_scale;
+DocBlock figure(const PacketView& view, FigureOf of,
+                const std::function<Sheet(const SheetView&)>& draw) {
+  DocBlock b = block(Kind::Figure, std::move(of.caption), std::move(of.head));
+  b.file = std::move(of.file);
+  b.whole_page = of.whole_page;
+  b.to_scale = of.to_scale;
+  draw_figure(b, view.paper(), of.key, [&](double line_mm) { return draw(view.sheet(line_mm)); });
   return b;
 }
 
@@ -227,17 +227,29 @@ PacketPart mind_part(const PacketView& view) {
 
 PacketPart drawings_part(const PacketView& view) {
   DocPart part{"drawings", "Drawings"};
+  const auto drawn = [&view](auto draw) {
+    return [&view, draw](const SheetView& v) { return draw(view.config, view.evaluation, v); };
+  };
   for (const SheetKind& kind : sheet_kinds()) {
     if (!kind.section.empty()) continue;
-    part.blocks.push_back(figure(kind.draw(view.config, view.evaluation, view.sheet()),
-                                 std::string(kind.name), std::string(kind.title),
-                                 std::string(kind.caption), true, true));
+    part.blocks.push_back(figure(view,
+                                 {.file = std::string(kind.name),
+                                  .head = std::string(kind.title),
+                                  .caption = std::string(kind.caption),
+                                  .whole_page = true},
+                                 drawn(kind.draw)));
   }
   if (view.evaluation.build && view.evaluation.build->frame.made()) {
     for (const FrameSheet& whole : frame_sheets()) {
-      part.blocks.push_back(figure(whole.draw(view.config, view.evaluation, view.sheet()),
-                                   std::string(whole.name), std::string(whole.title),
-                                   std::string(whole.printed), true, whole.to_scale));
+      // What is not to scale has no line of known length either: the parts list is its key.
+      part.blocks.push_back(figure(view,
+                                   {.file = std::string(whole.name),
+                                    .head = std::string(whole.title),
+                                    .caption = std::string(whole.printed),
+                                    .whole_page = true,
+                                    .to_scale = whole.to_scale,
+                                    .key = whole.to_scale},
+                                   drawn(whole.draw)));
     }
   }
   return {std::move(part), {}};
@@ -261,9 +273,11 @@ PacketPart parts_part(const PacketView& view) {
   for (std::size_t i = 0; i < build->parts.parts.size(); ++i) {
     const parts::Part& one = build->parts.parts[i];
     const std::string number = std::to_string(one.number);
-    part.blocks.push_back(
-        figure(panel_sheet(view.config, view.evaluation, view.sheet(), i), "panel_" + number,
-               "Part " + number + ", " + std::string(frame::kind_name(one.kind)), {}, false, true));
+    part.blocks.push_back(figure(
+        view,
+        {.file = "panel_" + number,
+         .head = "Part " + number + ", " + std::string(frame::kind_name(one.kind))},
+        [&](const SheetView& v) { return panel_sheet(view.config, view.evaluation, v, i); }));
   }
   return {std::move(part), {}};
 }
@@ -281,16 +295,21 @@ PacketPart base_part(const PacketView& view) {
     }
   }
   const SheetKind* profile = find_sheet("base-profile");
-  Sheet sheet = profile->draw(view.config, view.evaluation, view.sheet());
-  if (!sheet.drawing.marks().empty()) {
-    part.blocks.push_back(figure(std::move(sheet), std::string(profile->name),
-                                 std::string(profile->title), std::string(profile->caption), false,
-                                 false));
-  }
+  DocBlock drawn =
+      figure(view,
+             {.file = std::string(profile->name),
+              .head = std::string(profile->title),
+              .caption = std::string(profile->caption),
+              .to_scale = false},
+             [&](const SheetView& v) { return profile->draw(view.config, view.evaluation, v); });
+  if (!drawn.figure->drawing.marks().empty()) part.blocks.push_back(std::move(drawn));
   for (std::size_t i = 0; i < base_cut_count(view.evaluation); ++i) {
-    part.blocks.push_back(figure(base_cut_sheet(view.config, view.evaluation, view.sheet(), i),
-                                 "base_" + std::to_string(i + 1),
-                                 base_cut_title(view.evaluation, i), {}, false, false));
+    part.blocks.push_back(figure(
+        view,
+        {.file = "base_" + std::to_string(i + 1),
+         .head = base_cut_title(view.evaluation, i),
+         .to_scale = false},
+        [&](const SheetView& v) { return base_cut_sheet(view.config, view.evaluation, v, i); }));
   }
   std::vector<std::string> without;
   part.strips = base_template(view.evaluation, view.choice.paper, view.choice.units, &without);

@@ -1,6 +1,7 @@
 #pragma once
 // The parts of the packet's document, each from values that the evaluation holds.
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -17,7 +18,8 @@ struct PacketView {
   const config::Config& config;
   const evaluate::Evaluation& evaluation;
   const PacketChoice& choice;
-  SheetView sheet() const { return {choice.units, 0}; }
+  SheetView sheet(double line_mm = 0) const { return {choice.units, 0, line_mm}; }
+  Document paper() const { return {{}, {}, choice.paper, choice.units, {}}; }
   Page page() const { return {config, evaluation, choice.units}; }
 };
 
@@ -25,9 +27,13 @@ DocBlock heading(std::string words);
 DocBlock words(std::string text, std::string head = {});
 DocBlock note(std::string text);
 DocBlock rows(Table table);
-// One drawing with its own file's name.
-DocBlock figure(Sheet sheet, std::string file, std::string head, std::string caption,
-                bool whole_page, bool to_scale);
+// One drawing with its own file's name. `key`: what its letters mean is printed with it.
+struct FigureOf {
+  std::string file, head, caption{};
+  bool whole_page = false, to_scale = true, key = true;
+};
+DocBlock figure(const PacketView& view, FigureOf of,
+                const std::function<Sheet(const SheetView&)>& draw);
 // A caution of the registry, its source after it.
 DocBlock caution(std::string_view id);
 

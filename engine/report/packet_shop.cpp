@@ -174,9 +174,10 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
                          : "") +
       joints));
   const std::string name = "metal_" + std::to_string(order.part);
-  part.blocks.push_back(figure(metal_sheet(view.config, view.evaluation, view.sheet(), index), name,
-                               {}, "Flat blank. Bend lines are the middle of each arc.", false,
-                               true));
+  part.blocks.push_back(figure(
+      view,
+      {.file = name, .head = {}, .caption = "Flat blank. Bend lines are the middle of each arc."},
+      [&](const SheetView& v) { return metal_sheet(view.config, view.evaluation, v, index); }));
   if (order.blank.relief_mm > 0) {
     part.blocks.push_back(
         words("Corners: the side flanges stand between the front and back ones, " +
@@ -184,9 +185,14 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
               "relief to " + length(order.blank.relief_mm) + " from both outside faces, R + T, " +
               "where both bends end. They are left open, not welded; a bead closes them" +
               from_rule("metal.corner") + "."));
-    part.blocks.push_back(
-        figure(metal_corner_sheet(view.config, view.evaluation, view.sheet(), index),
-               name + "_corner", {}, "One corner's notch, flat; all are alike.", false, true));
+    part.blocks.push_back(figure(view,
+                                 {.file = name + "_corner",
+                                  .head = {},
+                                  .caption = "One corner's notch, flat; all are alike."},
+                                 [&](const SheetView& v) {
+                                   return metal_corner_sheet(view.config, view.evaluation, v,
+                                                             index);
+                                 }));
   }
   part.blocks.push_back(rows(told_table(order, units)));
   part.blocks.push_back(rows(bend_table(order, units)));
@@ -231,12 +237,13 @@ PacketPart cuts_part(const PacketView& view) {
       if (which.group != g) continue;
       const std::string name = "cut_" + std::to_string(++number);
       const evaluate::CutStock& stock = group.stocks[group.sticks[which.stick].stock];
-      part.blocks.push_back(
-          figure(cut_sheet(view.config, view.evaluation, view.sheet(), which), name,
-                 "Plan " + std::to_string(number) + ": " + std::to_string(which.alike) + " of " +
-                     stock.name + ", " + length(stock.length_mm) +
-                     (group.sheets ? " x " + length(stock.width_mm) : std::string()),
-                 {}, false, true));
+      part.blocks.push_back(figure(
+          view,
+          {.file = name,
+           .head = "Plan " + std::to_string(number) + ": " + std::to_string(which.alike) + " of " +
+                   stock.name + ", " + length(stock.length_mm) +
+                   (group.sheets ? " x " + length(stock.width_mm) : std::string())},
+          [&](const SheetView& v) { return cut_sheet(view.config, view.evaluation, v, which); }));
       part.blocks.push_back(rows(pass_table(view.evaluation, view.sheet(), which)));
     }
   }

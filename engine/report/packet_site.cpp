@@ -167,10 +167,12 @@ PacketPart wiring_part(const PacketView& view) {
   }
   for (std::size_t i = 0; i < wiring.panels.size(); ++i) {
     if (!has_cutouts(wiring, i)) continue;
-    part.blocks.push_back(
-        figure(wiring_sheet(view.config, view.evaluation, view.sheet(), i),
-               "wiring_" + std::to_string(i + 1), capitalised(std::string(wiring.panels[i].name)),
-               "Seen along the panel's thickness, from its low corner.", false, true));
+    part.blocks.push_back(figure(
+        view,
+        {.file = "wiring_" + std::to_string(i + 1),
+         .head = capitalised(std::string(wiring.panels[i].name)),
+         .caption = "Seen along the panel's thickness, from its low corner."},
+        [&](const SheetView& v) { return wiring_sheet(view.config, view.evaluation, v, i); }));
   }
   std::string steps;
   for (const std::string_view step : power::cutting_steps(view.config.power.painted_first)) {
@@ -253,11 +255,11 @@ PacketPart plan_part(const PacketView& view) {
     step.kind = DocBlock::Kind::Step;
     step.head = capitalised(plan.tasks[i].name);
     step.words = step_words(plan, i);
-    if (const auto sheet = named_sheet(plan.notes[i].drawing, view)) {
+    const std::string_view drawing = plan.notes[i].drawing;
+    if (named_sheet(drawing, view)) {
       // Beside a step the picture alone is large enough to be read; its key is with the drawing.
-      Sheet picture = *sheet;
-      picture.drawing = picture.drawing.picture();
-      step.figure = std::make_shared<const Sheet>(std::move(picture));
+      draw_figure(step, view.paper(), false,
+                  [&](double line_mm) { return *named_sheet(drawing, view, line_mm); });
     }
     part.blocks.push_back(std::move(step));
   }

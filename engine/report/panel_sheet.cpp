@@ -89,7 +89,7 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
   Drawing& d = sheet.drawing;
   const double length = part.length_mm, width = part.width_mm;
   const bool metal = part.material == frame::Material::Metal;
-  sheet.text_mm = std::clamp(std::max(length, 1.3 * width) / 36, 4.0, 60.0);
+  sheet.text_mm = line_of(view, std::clamp(std::max(length, 1.3 * width) / 36, 4.0, 60.0));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
   const std::array<std::string, 6> sides = parts::sides_of(part, build.frame.pieces);
@@ -188,8 +188,10 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
     pen.note(metal_edges(config));
   }
   const Box inked = inked_box(d, line);
+  // Paper is some sixty lines wide.
+  const double least = (view.line_mm > 0 ? 56 : 40) * line;
   pen.list({inked.left_mm, inked.bottom_mm - 1.6 * line},
-           std::max(inked.right_mm - inked.left_mm, 40 * line));
+           std::max(inked.right_mm - inked.left_mm, least));
   describe(sheet,
            "Part " + std::to_string(part.number) + ", " + std::string(frame::kind_name(part.kind)),
            config, "One part, its " + sides[0] + " up.", pen.entries());

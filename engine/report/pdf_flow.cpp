@@ -125,16 +125,14 @@ void PdfFlow::figure(const DocBlock& block, Units units) {
 }
 
 void PdfFlow::step(const DocBlock& block, Units units) {
-  constexpr double kGap_mm = 5, kMostHigh_mm = 72;
-  const double wide = block.figure ? 0.46 * width() : width();
+  const double wide = block.figure ? kStepWords_mm : width();
   const auto head = pdf_lines(letters(block.head), PdfFont::Bold, kBody_mm, wide);
   const auto text = pdf_lines(letters(block.words), PdfFont::Plain, kCell_mm, wide);
   const double high = kLeading * (kBody_mm * static_cast<double>(head.size()) +
                                   kCell_mm * static_cast<double>(text.size())) +
                       2;
   FigureFit fit;
-  if (block.figure)
-    fit = fit_figure(block, {width() - wide - kGap_mm, kMostHigh_mm, kMostHigh_mm}, units);
+  if (block.figure) fit = fit_figure(block, figure_room(block, paper_), units);
   need(std::max(high, block.figure ? fit.high_mm() + 6 : 0.0) + 4);
   pdf_.line(std::array{Spot{left(), y_}, Spot{left() + width(), y_}}, {0.2, kRule});
   skip(1.5);
@@ -149,7 +147,7 @@ void PdfFlow::step(const DocBlock& block, Units units) {
   }
   double end = y_;
   if (block.figure) {
-    const double x = left() + wide + kGap_mm;
+    const double x = left() + wide + kStepGap_mm;
     draw(block, fit, x, begin - 1);
     end = std::min(end, begin - 1 - fit.high_mm());
     if (!fit.claim.empty()) {

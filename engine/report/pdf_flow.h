@@ -18,8 +18,7 @@ inline constexpr double kLeading = 1.32;  // lines apart, in letters' sizes
 
 class PdfFlow {
  public:
-  // Margins: printers leave 5 mm blank at most edges (from memory).
-  static constexpr double kMargin_mm = 12, kHeadRoom_mm = 8, kFootRoom_mm = 8;
+  static constexpr double kMargin_mm = kPaperMargin_mm, kHeadRoom_mm = 8, kFootRoom_mm = 8;
 
   PdfFlow(Pdf& pdf, Paper paper, std::string running);
 

@@ -434,7 +434,7 @@ Sheet plan_sheet(const config::Config& config, const evaluate::Evaluation& evalu
   SheetPen probe(sheet.drawing, 60, view.units);
   Plan p{config, evaluation, layout, cook, sheet.drawing, probe, view.units};
   const Box box = room_of(p);
-  sheet.text_mm = sheet_text_mm(box.right_mm - box.left_mm);
+  sheet.text_mm = line_of(view, sheet_text_mm(box.right_mm - box.left_mm));
   SheetPen pen(sheet.drawing, sheet.text_mm, view.units);
   Plan plan{config, evaluation, layout, cook, sheet.drawing, pen, view.units};
   draw_counters(plan);

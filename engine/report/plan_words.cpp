@@ -88,12 +88,12 @@ std::string step_words(const evaluate::Timetable& plan, std::size_t i) {
   return words;
 }
 
-std::optional<Sheet> named_sheet(std::string_view name, const PacketView& view) {
+std::optional<Sheet> named_sheet(std::string_view name, const PacketView& view, double line_mm) {
   if (name.empty()) return {};
   if (const SheetKind* kind = find_sheet(name)) {
-    return kind->draw(view.config, view.evaluation, view.sheet());
+    return kind->draw(view.config, view.evaluation, view.sheet(line_mm));
   }
-  return build_sheet(name, view.config, view.evaluation, view.sheet());
+  return build_sheet(name, view.config, view.evaluation, view.sheet(line_mm));
 }
 
 std::string plan_ics(const config::Config& config, const evaluate::Timetable& plan) {

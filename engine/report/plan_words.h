@@ -18,7 +18,7 @@ std::vector<std::string> critical_paths(const evaluate::Timetable& plan);
 // Who, with what, how long, after what, when, and what to take care of.
 std::string step_words(const evaluate::Timetable& plan, std::size_t task);
 // The drawing of this name, as the command line draws it; absent: there is none.
-std::optional<Sheet> named_sheet(std::string_view name, const PacketView& view);
+std::optional<Sheet> named_sheet(std::string_view name, const PacketView& view, double line_mm = 0);
 
 // The plan as a calendar file; empty where it has no days. The engine has no clock, so the stamp is
 // the plan's own first day.

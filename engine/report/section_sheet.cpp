@@ -105,7 +105,7 @@ Sheet section_sheet(const config::Config& config, const evaluate::Evaluation& ev
   Sheet sheet;
   const std::size_t cook = std::min(view.cook, evaluation.cooks.size() - 1);
   const SectionFrame frame = section_frame(config, evaluation, cook);
-  sheet.text_mm = sheet_text_mm(1.5 * (frame.label_x_mm - frame.box.left_mm));
+  sheet.text_mm = line_of(view, sheet_text_mm(1.5 * (frame.label_x_mm - frame.box.left_mm)));
   sheet.drawing =
       section(config, evaluation,
               {.person = cook, .units = view.units, .text_mm = sheet.text_mm, .keyed = true});

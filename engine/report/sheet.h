@@ -23,6 +23,9 @@ namespace hs::report {
 struct SheetView {
   Units units = Units::Inch;
   std::size_t cook = 0;  // who is at the oven; past the last one: the last
+  // Height of a line of text that is asked for, in the drawing: what is readable on some paper.
+  // 0: the sheet's own.
+  double line_mm = 0;
 };
 
 struct Sheet {

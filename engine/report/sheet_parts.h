@@ -78,6 +78,10 @@ class SheetPen {
 
 // A sheet's text height for what it shows: some sixty lines of text across.
 double sheet_text_mm(double wide_mm);
+// What the view asks for, else the sheet's own.
+inline double line_of(const SheetView& view, double own_mm) {
+  return view.line_mm > 0 ? view.line_mm : own_mm;
+}
 
 // Title and description from the words of the key.
 void describe(Sheet& sheet, std::string_view kind, const config::Config& config,

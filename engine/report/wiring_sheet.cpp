@@ -42,7 +42,8 @@ Sheet wiring_sheet(const config::Config& config, const evaluate::Evaluation& e,
   const Flat flat = flat_of(panel);
   Sheet sheet;
   Drawing& d = sheet.drawing;
-  sheet.text_mm = std::clamp(std::max(flat.wide_mm, 1.3 * flat.high_mm) / 40, 4.0, 60.0);
+  sheet.text_mm =
+      line_of(view, std::clamp(std::max(flat.wide_mm, 1.3 * flat.high_mm) / 40, 4.0, 60.0));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
   const std::array outline{Spot{0, 0}, Spot{flat.wide_mm, 0}, Spot{flat.wide_mm, flat.high_mm},
