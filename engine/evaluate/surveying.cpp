@@ -132,7 +132,8 @@ void fit(SurveyResult& out) {
     }
     if (!point.doubtful) spots.push_back({point.x_mm, point.y_mm, *point.height_mm});
   }
-  out.plane = survey::fit_plane(spots);
+  // What lies on one line, or nearly, tilts a plane by its readings' errors alone.
+  if (!survey::on_one_line(spots)) out.plane = survey::fit_plane(spots);
   if (!out.plane) return;
   out.slope = survey::slope_of(*out.plane);
   double squares = 0;
@@ -254,20 +255,38 @@ void add_closing(Findings& out, const SurveyResult& s) {
   }
 }
 
+// Why it cannot be told yet whether a reading is a slip; empty: it can.
+std::string_view not_told(const SurveyResult& s) {
+  std::size_t read = 0;
+  bool all = true;
+  for (const survey::Point& point : s.levels.points) {
+    if (!point.height_mm) continue;
+    ++read;
+    all = all && point.judged;
+  }
+  if (s.levels.one_line && read >= survey::kFewest) {
+    return s.worst ? "the other points lie on one line; read three or more off this line"
+                   : "along the one line that is read none stands out; read three or more points "
+                     "off this line too";
+  }
+  if (s.levels.one_line && read > 2) {
+    return "all points lie on one line; read six or more, three of them off this line";
+  }
+  if (all && read > 2) return {};
+  if (read < survey::kFewest) return "too few points are read; read six or more";
+  return "most points lie on one line, and too few beside it; read three or more off this line";
+}
+
 void add_points(Findings& out, const SurveyResult& s) {
-  // Any three points lie in one plane: a fourth is the first that can stand out, a fifth says
-  // which.
-  constexpr std::ptrdiff_t kFewestToTell = 5;
-  const auto read =
-      std::count_if(s.levels.points.begin(), s.levels.points.end(),
-                    [](const survey::Point& point) { return point.height_mm.has_value(); });
   if (s.worst) {
     const survey::Point& point = s.levels.points[*s.worst];
     const double off = std::max(std::abs(point.off_mm), point.spread_mm);
     out.add({"survey.doubtful", Verdict::Warn, {}, off, {}, {}, {}});
-  } else if (read < kFewestToTell) {
-    out.add({"survey.doubtful", Verdict::Unknown, {}, {}, {}, {}, {}});
-  } else {
+  }
+  const std::string_view why = not_told(s);
+  if (!why.empty()) {
+    out.add({"survey.doubtful", Verdict::Unknown, {}, {}, {}, {}, why});
+  } else if (!s.worst) {
     out.add({"survey.doubtful", Verdict::Ok, {}, s.worst_off_mm, {}, {}, {}});
   }
   if (s.feet == 0) {

@@ -57,7 +57,9 @@ inline constexpr RuleRow kSurveyRows[] = {
      .basis = Basis::Memory,
      .words = "The plane through three of the points with the least median of squared distances is "
               "the ground's; a single reading farther from it than 2.5 of the scale that this "
-              "median gives, and than 3/8 in (10 mm), is doubtful. So is a point whose own "
+              "median gives, and than 3/8 in (10 mm), is doubtful. Where all lie on one line it "
+              "is the straight line through two of them. Fewer than six points, or fewer than "
+              "three beside a line of all others, say nothing. Doubtful, too, is a point whose own "
               "readings differ by more than 5/32 in (4 mm). Two readings that agree are believed, "
               "wherever they lie. A doubtful reading still counts in a panel's profile: read it "
               "again before cutting.",
@@ -65,7 +67,7 @@ inline constexpr RuleRow kSurveyRows[] = {
      .warn = "Point {point} stands out by {measured}: a slip, or a stone that is really there. "
              "Read it again before cutting.",
      .fail = "",
-     .unknown = "Too few points are read to tell a slip from the ground: read five or more.",
+     .unknown = "Whether a reading is a slip we cannot tell yet: {where}.",
      .inputs = "survey.doubtful"},
     {.id = "survey.accuracy",
      .title = "What a reading is worth",

@@ -249,11 +249,13 @@ void mark_doubtful(Levels& out) {
     spots.push_back({point.x_mm, point.y_mm, *point.height_mm});
     which.push_back(i);
   }
-  const std::vector<double> off = outliers(spots);
+  const Outliers judged = outliers(spots);
+  out.one_line = judged.one_line;
   for (std::size_t k = 0; k < which.size(); ++k) {
     Point& point = out.points[which[k]];
-    point.off_mm = off[k];
-    point.doubtful = point.readings == 1 ? off[k] != 0 : point.spread_mm > kRepeat_mm;
+    point.off_mm = judged.off_mm[k];
+    point.judged = judged.judged[k] || point.readings > 1;
+    point.doubtful = point.readings == 1 ? point.off_mm != 0 : point.spread_mm > kRepeat_mm;
   }
 }
 

@@ -32,6 +32,7 @@ struct Point {
   std::optional<double> height_mm{};  // absent: no reading, or its line is not joined
   double spread_mm = 0;               // between its readings, brought to one line
   double off_mm = 0;                  // from the plane of the rest; 0: it belongs to it
+  bool judged = false;                // something speaks for or against it: others, or itself again
   bool doubtful = false;              // to be read again before anything is cut
 };
 
@@ -54,6 +55,7 @@ struct Levels {
   std::vector<Loop> loops;
   std::size_t missing = 0;   // places without a reading
   std::size_t unjoined = 0;  // places whose line is not joined
+  bool one_line = false;     // all that is read lies on one line as seen from above
 };
 
 // Where does the ground stand, and how well do the readings agree?

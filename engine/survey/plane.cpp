@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace hs::survey {
 namespace {
@@ -19,6 +20,102 @@ std::optional<Plane> through(const Spot3& a, const Spot3& b, const Spot3& c) {
   plane.back = (vz * ux - uz * vx) / det;
   plane.level_mm = a.z_mm - plane.across * a.x_mm - plane.back * a.y_mm;
   return plane;
+}
+
+// Seen from above: the line with the most points on it; ties: the first.
+struct Row {
+  std::vector<bool> on;
+  std::size_t count = 0;
+  double x_mm = 0, y_mm = 0, ux = 0, uy = 0;
+
+  double along_mm(const Spot3& s) const { return (s.x_mm - x_mm) * ux + (s.y_mm - y_mm) * uy; }
+  bool has(const Spot3& s) const {
+    return std::abs((s.y_mm - y_mm) * ux - (s.x_mm - x_mm) * uy) <= kOneLine_mm;
+  }
+};
+
+Row longest_row(std::span<const Spot3> spots) {
+  const std::size_t n = spots.size();
+  Row best;
+  best.on.assign(n, true);
+  for (std::size_t i = 0; i < n; ++i) {
+    for (std::size_t j = i + 1; j < n; ++j) {
+      const double dx = spots[j].x_mm - spots[i].x_mm, dy = spots[j].y_mm - spots[i].y_mm;
+      const double length = std::sqrt(dx * dx + dy * dy);
+      if (length <= 0) continue;
+      Row row{{}, 0, spots[i].x_mm, spots[i].y_mm, dx / length, dy / length};
+      for (const Spot3& s : spots) {
+        row.on.push_back(row.has(s));
+        row.count += row.on.back() ? 1 : 0;
+      }
+      if (row.count > best.count) best = std::move(row);
+    }
+  }
+  if (best.count == 0) best.count = n;  // all at one place
+  return best;
+}
+
+// The h-th smallest square, h counted from 1.
+double least_of(std::vector<double>& squares, std::size_t h) {
+  const auto at = squares.begin() + static_cast<std::ptrdiff_t>(h - 1);
+  std::nth_element(squares.begin(), at, squares.end());
+  return *at;
+}
+
+// With `bends` numbers fitted to `off_mm.size()` points.
+void keep_far(std::vector<double>& off_mm, double median, double bends) {
+  const double rest = static_cast<double>(off_mm.size()) - bends;
+  const double limit = std::max(2.5 * 1.4826 * (1 + 5 / rest) * std::sqrt(median), kLip_mm);
+  for (double& off : off_mm) {
+    if (std::abs(off) <= limit) off = 0;
+  }
+}
+
+std::vector<double> off_line(std::span<const Spot3> spots, const Row& row) {
+  const std::size_t n = spots.size();
+  std::vector<double> squares(n), off(n), best;
+  double least = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    for (std::size_t j = i + 1; j < n; ++j) {
+      const double from = row.along_mm(spots[i]), length = row.along_mm(spots[j]) - from;
+      if (std::abs(length) <= kOneLine_mm) continue;
+      const double rise = (spots[j].z_mm - spots[i].z_mm) / length;
+      for (std::size_t m = 0; m < n; ++m) {
+        off[m] = spots[m].z_mm - spots[i].z_mm - rise * (row.along_mm(spots[m]) - from);
+        squares[m] = off[m] * off[m];
+      }
+      const double median = least_of(squares, n / 2 + 1);
+      if (!best.empty() && !(median < least)) continue;
+      best = off;
+      least = median;
+    }
+  }
+  if (!best.empty()) keep_far(best, least, 2);
+  return best;
+}
+
+std::vector<double> off_plane(std::span<const Spot3> spots) {
+  const std::size_t n = spots.size();
+  std::vector<double> squares(n), off(n), best;
+  double least = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    for (std::size_t j = i + 1; j < n; ++j) {
+      for (std::size_t k = j + 1; k < n; ++k) {
+        const auto plane = through(spots[i], spots[j], spots[k]);
+        if (!plane) continue;
+        for (std::size_t m = 0; m < n; ++m) {
+          off[m] = spots[m].z_mm - plane->at(spots[m].x_mm, spots[m].y_mm);
+          squares[m] = off[m] * off[m];
+        }
+        const double median = least_of(squares, n / 2 + 2);
+        if (!best.empty() && !(median < least)) continue;
+        best = off;
+        least = median;
+      }
+    }
+  }
+  if (!best.empty()) keep_far(best, least, 3);
+  return best;
 }
 
 }  // namespace
@@ -71,39 +168,19 @@ Slope slope_of(const Plane& plane) {
   return slope;
 }
 
-std::vector<double> outliers(std::span<const Spot3> spots) {
+Outliers outliers(std::span<const Spot3> spots) {
   const std::size_t n = spots.size();
-  std::vector<double> off(n, 0.0);
-  if (n < kFewest) return off;
-  const std::size_t middle = n / 2 + 2;  // of the squared distances, counted from 1
-  std::vector<double> squares(n);
-  std::optional<Plane> best;
-  double least = 0;
-  for (std::size_t i = 0; i < n; ++i) {
-    for (std::size_t j = i + 1; j < n; ++j) {
-      for (std::size_t k = j + 1; k < n; ++k) {
-        const auto plane = through(spots[i], spots[j], spots[k]);
-        if (!plane) continue;
-        for (std::size_t m = 0; m < n; ++m) {
-          const double d = spots[m].z_mm - plane->at(spots[m].x_mm, spots[m].y_mm);
-          squares[m] = d * d;
-        }
-        const auto at = squares.begin() + static_cast<std::ptrdiff_t>(middle - 1);
-        std::nth_element(squares.begin(), at, squares.end());
-        if (best && !(*at < least)) continue;
-        best = plane;
-        least = *at;
-      }
-    }
-  }
-  if (!best) return off;
-  const double scale = 1.4826 * (1 + 5 / (static_cast<double>(n) - 3)) * std::sqrt(least);
-  const double limit = std::max(2.5 * scale, kLip_mm);
-  for (std::size_t m = 0; m < n; ++m) {
-    const double d = spots[m].z_mm - best->at(spots[m].x_mm, spots[m].y_mm);
-    if (std::abs(d) > limit) off[m] = d;
-  }
-  return off;
+  const Row row = longest_row(spots);
+  Outliers out{std::vector<double>(n, 0.0), std::vector<bool>(n, false), row.count == n};
+  if (n < kFewest) return out;
+  std::vector<double> off = out.one_line ? off_line(spots, row) : off_plane(spots);
+  if (off.empty()) return out;
+  const bool enough = out.one_line || n - row.count >= kFewestBeside;
+  for (std::size_t m = 0; m < n; ++m) out.judged[m] = enough || row.on[m] || off[m] != 0;
+  out.off_mm = std::move(off);
+  return out;
 }
+
+bool on_one_line(std::span<const Spot3> spots) { return longest_row(spots).count == spots.size(); }
 
 }  // namespace hs::survey

@@ -42,10 +42,23 @@ Slope slope_of(const Plane& plane);
 // the scale 1.4826 (1 + 5 / (n - 3)) times the root of that median. Source: Rousseeuw 1984, least
 // median of squares; scale and 2.5 as in Rousseeuw and Leroy 1987 (from memory). Never nearer than
 // kLip_mm, our judgement: stones stand proud of each other by as much, and it would not spoil a
-// cut. All 0 for fewer than kFewest points, or where the others lie on one line.
+// cut. Where all lie on one line as seen from above, the same by the straight line through two of
+// them (n - 2 in place of n - 3). Nobody is judged among fewer than kFewest points.
 inline constexpr double kLip_mm = 10;
 inline constexpr std::size_t kFewest = 6;
-// For each point: 0, or how far it is above (positive) or below the plane of the others, mm.
-std::vector<double> outliers(std::span<const Spot3> spots);
+// A plane can be tilted to meet one point beside a line, and of two it cannot say which is wrong.
+inline constexpr std::size_t kFewestBeside = 3;  // computed
+inline constexpr double kOneLine_mm = 60;        // as kOnLine_mm of scribe.h: our judgement
+
+struct Outliers {
+  // For each point: 0, or how far it is above (positive) or below what the others say, mm.
+  std::vector<double> off_mm;
+  std::vector<bool> judged;  // false: nothing yet speaks for or against it
+  bool one_line = false;     // all on one line as seen from above
+};
+Outliers outliers(std::span<const Spot3> spots);
+
+// Do all points lie within kOneLine_mm of one line, as seen from above? Then no plane is told.
+bool on_one_line(std::span<const Spot3> spots);
 
 }  // namespace hs::survey

@@ -4,6 +4,7 @@
 #include <sstream>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/evaluate.h"
@@ -275,4 +276,34 @@ TEST_CASE("a survey of 24 points keeps the whole link within 500 characters",
   }
   CAPTURE(longest);
   CHECK(longest <= 500);
+}
+
+TEST_CASE("readings of one line alone are never called good", "[evaluate][survey]") {
+  const auto told = [](const config::Config& c) {
+    const evaluate::Evaluation e = evaluate::evaluate(c);
+    std::vector<std::pair<Verdict, std::string>> all;
+    for (const Finding& f : e.findings) {
+      if (f.rule != "survey.doubtful") continue;
+      all.emplace_back(f.verdict, report::sentence(f, c, e, report::Units::Inch));
+    }
+    return all;
+  };
+  config::Config c;
+  for (int k = 0; k < 5; ++k) c.survey.points.push_back({400.0 * k, 150, 900});
+  auto all = told(c);
+  REQUIRE(all.size() == 1);
+  CHECK(all[0].first == Verdict::Unknown);
+  CHECK(all[0].second.find("off this line") != std::string::npos);
+  c.survey.points.push_back({2000, 150, 900});
+  all = told(c);
+  REQUIRE(all.size() == 1);
+  CHECK(all[0].first == Verdict::Unknown);
+  CHECK(all[0].second.find("cannot tell yet") != std::string::npos);
+  CHECK(all[0].second.find("off this line") != std::string::npos);
+  // 3 7/8 in off, among six.
+  c.survey.points[3].reading_mm = 900 - 98.4;
+  all = told(c);
+  REQUIRE(all.size() == 2);
+  for (const auto& [verdict, words] : all) CHECK(verdict != Verdict::Ok);
+  CHECK(evaluate::evaluate(c).survey->levels.points[3].doubtful);
 }

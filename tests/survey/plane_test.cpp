@@ -66,7 +66,7 @@ TEST_CASE("three slips among eighteen points do not hide each other", "[survey][
                                static_cast<std::size_t>(12 + random.below(6))};
     const double slip = 60 + random.below(200);
     for (const std::size_t k : bad) spots[k].z_mm += slip;
-    const std::vector<double> off = outliers(spots);
+    const std::vector<double> off = outliers(spots).off_mm;
     for (std::size_t k = 0; k < spots.size(); ++k) {
       const bool slipped = std::find(std::begin(bad), std::end(bad), k) != std::end(bad);
       REQUIRE((off[k] != 0) == slipped);
@@ -78,10 +78,50 @@ TEST_CASE("a lip that stones have is no slip, and fewer than six points judge no
   std::vector<Spot3> spots;
   for (int k = 0; k < 9; ++k) spots.push_back({300.0 * (k % 3), 300.0 * (k / 3), 0});
   spots[4].z_mm = kLip_mm;
-  CHECK(outliers(spots)[4] == 0);
+  CHECK(outliers(spots).off_mm[4] == 0);
   spots[4].z_mm = kLip_mm + 0.1;
-  CHECK_THAT(outliers(spots)[4], WithinAbs(kLip_mm + 0.1, 1e-9));
+  CHECK_THAT(outliers(spots).off_mm[4], WithinAbs(kLip_mm + 0.1, 1e-9));
   spots.resize(kFewest - 1);
   spots[4].z_mm = 500;
-  for (const double off : outliers(spots)) CHECK(off == 0);
+  const Outliers few = outliers(spots);
+  for (const double off : few.off_mm) CHECK(off == 0);
+  for (const bool judged : few.judged) CHECK_FALSE(judged);
+}
+
+TEST_CASE("along one line a reading is judged by the others on it", "[survey]") {
+  // 2 mm of fall each 400 mm, the fourth 98 mm (3 7/8 in) low; a builder's own line is never exact.
+  std::vector<Spot3> spots;
+  for (int k = 0; k < 6; ++k) spots.push_back({400.0 * k, 150.0 + k % 2, -2.0 * k});
+  CHECK(outliers(spots).one_line);
+  for (const double off : outliers(spots).off_mm) CHECK(off == 0);
+  spots[3].z_mm -= 98;
+  const Outliers found = outliers(spots);
+  for (std::size_t k = 0; k < spots.size(); ++k) {
+    CHECK(found.judged[k]);
+    CHECK_THAT(found.off_mm[k], WithinAbs(k == 3 ? -98 : 0, 1e-9));
+  }
+  CHECK(on_one_line(spots));
+  spots[0].y_mm += 3 * kOneLine_mm;
+  CHECK_FALSE(on_one_line(spots));
+}
+
+TEST_CASE("one or two points beside a line are judged by nobody, a third makes them", "[survey]") {
+  std::vector<Spot3> spots;
+  for (int k = 0; k < 6; ++k) spots.push_back({400.0 * k, 0, 0});
+  spots.push_back({1000, -400, 90});
+  Outliers told = outliers(spots);
+  CHECK_FALSE(told.one_line);
+  CHECK_FALSE(told.judged[6]);
+  CHECK(told.judged[0]);
+  // Of the line itself a slip is still told.
+  spots[2].z_mm = 60;
+  told = outliers(spots);
+  CHECK_THAT(told.off_mm[2], WithinAbs(60, 1e-9));
+  spots[2].z_mm = 0;
+  spots.push_back({400, -400, 0});
+  spots.push_back({1600, -400, 0});
+  told = outliers(spots);
+  CHECK(told.judged[6]);
+  CHECK_THAT(told.off_mm[6], WithinAbs(90, 1e-9));
+  CHECK(told.off_mm[7] == 0);
 }
