@@ -26,6 +26,7 @@ struct SurveyResult {
   survey::Levels levels;     // heights above the feet
   int feet = 0;              // points read where feet stand; 0: heights are above the point nearest
                              // to the front's middle instead
+  int feet_missing = 0;      // to be read before the ground there is called even
   double feet_spread_mm = 0;
   std::optional<std::size_t> high, low;  // of the points
   std::optional<survey::Plane> plane;    // without what is doubtful

@@ -16,6 +16,7 @@ namespace {
 
 constexpr double kGap_mm = 600;        // between readings under a panel: our judgement
 constexpr double kFeetSpread_mm = 10;  // between cooks' feet: our judgement
+constexpr int kFewestFeet = 2;         // no evenness in one point; not where one cook stands: ours
 constexpr double kAnchorEdge = 5, kAnchorSpacing = 10;  // diameters; a supplier's rule, second hand
 constexpr double kSame_mm = 1;
 
@@ -94,11 +95,15 @@ double front_length_mm(const SurveyResult& result) {
 // Mean of the feet; without any, the point nearest to the middle of the front.
 double feet_height_mm(SurveyResult& out) {
   double sum = 0, least = 0, most = 0;
+  int unread = 0;
   const survey::Point* nearest = nullptr;
   double nearest_square = 0;
   const double middle = front_length_mm(out) / 2;
   for (const survey::Point& point : out.levels.points) {
-    if (!point.height_mm) continue;
+    if (!point.height_mm) {
+      unread += point.kind == survey::Kind::Feet ? 1 : 0;
+      continue;
+    }
     const double dx = point.x_mm - middle;
     const double square = dx * dx + point.y_mm * point.y_mm;
     if (nearest == nullptr || square < nearest_square) {
@@ -112,6 +117,7 @@ double feet_height_mm(SurveyResult& out) {
     ++out.feet;
   }
   out.feet_spread_mm = most - least;
+  out.feet_missing = std::max(unread, kFewestFeet - out.feet);
   if (out.feet > 0) return sum / out.feet;
   return nearest != nullptr ? *nearest->height_mm : 0;
 }
@@ -289,7 +295,7 @@ void add_points(Findings& out, const SurveyResult& s) {
   } else if (!s.worst) {
     out.add({"survey.doubtful", Verdict::Ok, {}, s.worst_off_mm, {}, {}, {}});
   }
-  if (s.feet == 0) {
+  if (s.feet_missing > 0 && s.feet_spread_mm <= kFeetSpread_mm + kTolerance) {
     out.add({"survey.feet", Verdict::Unknown, {}, {}, kFeetSpread_mm, {}, {}});
   } else {
     out.at_most("survey.feet", s.feet_spread_mm, kFeetSpread_mm, Verdict::Warn, {});

@@ -20,6 +20,8 @@
 //   {linger}                   nearest place where this cook's face may linger
 //   {Where}                    {where} with a capital
 //   {point}                    the survey's doubtful point farthest off, counted from 1
+//   {feet_missing}             "1 point more": left to read where cooks stand, after the first
+//   {feet_least}               "3 points": the same, before the first
 //   {downhill}                 where water runs: "front", "back left"
 //   {height} {above_feet}      the dough counter, or the oven's; its height above the feet, and
 //   {above_base} {above_low}   above the base's top, the lowest and the highest ground under it
@@ -226,6 +228,12 @@ Words of_survey(const Context& s, std::string_view name) {
   if (name == "point") {
     if (!survey->worst) return {};
     return trimmed(static_cast<double>(survey->levels.points[*survey->worst].first + 1), 0);
+  }
+  if (name == "feet_missing" || name == "feet_least") {
+    const int left = survey->feet_missing;
+    if ((survey->feet > 0) != (name == "feet_missing") || left <= 0) return {};
+    return trimmed(left, 0) + (left == 1 ? " point" : " points") +
+           (survey->feet > 0 ? " more" : "");
   }
   if (name == "downhill") {
     if (!survey->slope) return {};

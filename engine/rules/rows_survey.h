@@ -100,13 +100,16 @@ inline constexpr RuleRow kSurveyRows[] = {
      .basis = Basis::Judgement,
      .words = "A counter's height is above the finished ground at the feet on its working side, "
               "not above its base. The mean of the points read there is nought for every height "
-              "here.",
+              "here. Nothing is said of how even it is before every point set out there, and two "
+              "at least, are read.",
      .ok = "Where the cooks stand the ground is even, to {measured}: heights are above it.",
      .warn = "Where the cooks stand the ground differs by {measured}: one of them works at a "
              "counter that much higher or lower than it seems.",
      .fail = "",
-     .unknown = "The ground at the cooks' feet is not read. Heights are above the point nearest to "
-                "the middle of the front until it is.",
+     .unknown = "Whether the ground is even where the cooks stand we cannot tell yet: "
+                "{feet_missing} to read there. Heights are above the mean of what is read there."
+                "|The ground at the cooks' feet is not read: read it at {feet_least}. Heights are "
+                "above the point nearest to the middle of the front until it is.",
      .inputs = "survey.feet"},
     {.id = "survey.drainage",
      .title = "Fall of the ground as read",

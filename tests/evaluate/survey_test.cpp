@@ -307,3 +307,28 @@ TEST_CASE("readings of one line alone are never called good", "[evaluate][survey
   for (const auto& [verdict, words] : all) CHECK(verdict != Verdict::Ok);
   CHECK(evaluate::evaluate(c).survey->levels.points[3].doubtful);
 }
+
+TEST_CASE("one reading where feet stand says nothing of how even it is there",
+          "[evaluate][survey]") {
+  config::Config c = level_site();
+  const auto told = [&c] {
+    const evaluate::Evaluation e = evaluate::evaluate(c);
+    const Finding* finding = found(e, "survey.feet");
+    return std::pair{finding->verdict, report::sentence(*finding, c, e, report::Units::Inch)};
+  };
+  c.survey.points.back().reading_mm.reset();
+  CHECK(told().first == Verdict::Unknown);
+  CHECK(told().second.find("1 point more") != std::string::npos);
+  c.survey.points.pop_back();
+  CHECK(told().second.find("1 point more") != std::string::npos);
+  // All that is set out there counts.
+  c.survey.points.push_back({1200, -400, 900, config::Setup::A, PointKind::Feet});
+  CHECK(told().first == Verdict::Ok);
+  c.survey.points.push_back({2000, -400, {}, config::Setup::A, PointKind::Feet});
+  CHECK(told().first == Verdict::Unknown);
+  // Two that differ differ, whatever is read after them.
+  c.survey.points[c.survey.points.size() - 2].reading_mm = 920;
+  CHECK(told().first == Verdict::Warn);
+  while (c.survey.points.back().kind == PointKind::Feet) c.survey.points.pop_back();
+  CHECK(told().second.find("read it at 2 points") != std::string::npos);
+}
