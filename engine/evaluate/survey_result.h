@@ -32,7 +32,7 @@ struct SurveyResult {
   std::optional<survey::Plane> plane;    // without what is doubtful
   std::optional<survey::Slope> slope;
   double worst_off_mm = 0, usual_off_mm = 0;  // from the plane: largest, root of the mean square
-  std::optional<std::size_t> worst;           // the doubtful point farthest off
+  std::vector<std::size_t> doubts;            // points to be read again, the farthest off first
   double reading_error_mm = 0;                // plus or minus, of one reading
   std::optional<double> closing_mm;           // worst loop; absent: no loop
   double closing_limit_mm = 0;                // for that loop

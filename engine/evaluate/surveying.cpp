@@ -1,6 +1,7 @@
 #include "engine/evaluate/surveying.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <string_view>
 
@@ -19,6 +20,26 @@ constexpr double kFeetSpread_mm = 10;  // between cooks' feet: our judgement
 constexpr int kFewestFeet = 2;         // no evenness in one point; not where one cook stands: ours
 constexpr double kAnchorEdge = 5, kAnchorSpacing = 10;  // diameters; a supplier's rule, second hand
 constexpr double kSame_mm = 1;
+
+struct PointNames {
+  std::array<std::array<char, 8>, config::kMaxPoints> text{};
+  std::array<std::size_t, config::kMaxPoints> size{};
+};
+
+// A finding's place is a literal: these are.
+constexpr PointNames kPointNames = [] {
+  PointNames names;
+  for (std::size_t i = 0; i < config::kMaxPoints; ++i) {
+    std::size_t at = 0;
+    for (const char c : {'p', 'o', 'i', 'n', 't', ' '}) names.text[i][at++] = c;
+    const std::size_t number = i + 1;
+    if (number >= 10) names.text[i][at++] = static_cast<char>('0' + number / 10);
+    names.text[i][at++] = static_cast<char>('0' + number % 10);
+    names.size[i] = at;
+  }
+  return names;
+}();
+static_assert(config::kMaxPoints < 100);
 
 survey::Kind kind_of(config::PointKind kind) {
   switch (kind) {
@@ -122,6 +143,11 @@ double feet_height_mm(SurveyResult& out) {
   return nearest != nullptr ? *nearest->height_mm : 0;
 }
 
+// How far its readings are apart; of a single one, how far off what the others say.
+double doubt_mm(const survey::Point& point) {
+  return point.readings > 1 ? point.spread_mm : std::abs(point.off_mm);
+}
+
 void fit(SurveyResult& out) {
   std::vector<survey::Spot3> spots;
   for (std::size_t i = 0; i < out.levels.points.size(); ++i) {
@@ -130,14 +156,15 @@ void fit(SurveyResult& out) {
     const auto height = [&](std::size_t at) { return *out.levels.points[at].height_mm; };
     if (!out.high || *point.height_mm > height(*out.high)) out.high = i;
     if (!out.low || *point.height_mm < height(*out.low)) out.low = i;
-    const auto doubt = [](const survey::Point& p) {
-      return std::max(std::abs(p.off_mm), p.spread_mm);
-    };
-    if (point.doubtful && (!out.worst || doubt(point) > doubt(out.levels.points[*out.worst]))) {
-      out.worst = i;
+    if (point.doubtful) {
+      out.doubts.push_back(i);
+    } else {
+      spots.push_back({point.x_mm, point.y_mm, *point.height_mm});
     }
-    if (!point.doubtful) spots.push_back({point.x_mm, point.y_mm, *point.height_mm});
   }
+  std::stable_sort(out.doubts.begin(), out.doubts.end(), [&out](std::size_t a, std::size_t b) {
+    return doubt_mm(out.levels.points[a]) > doubt_mm(out.levels.points[b]);
+  });
   // What lies on one line, or nearly, tilts a plane by its readings' errors alone.
   if (!survey::on_one_line(spots)) out.plane = survey::fit_plane(spots);
   if (!out.plane) return;
@@ -271,9 +298,10 @@ std::string_view not_told(const SurveyResult& s) {
     all = all && point.judged;
   }
   if (s.levels.one_line && read >= survey::kFewest) {
-    return s.worst ? "the other points lie on one line; read three or more off this line"
-                   : "along the one line that is read none stands out; read three or more points "
-                     "off this line too";
+    return !s.doubts.empty()
+               ? "the other points lie on one line; read three or more off this line"
+               : "along the one line that is read none stands out; read three or more points "
+                 "off this line too";
   }
   if (s.levels.one_line && read > 2) {
     return "all points lie on one line; read six or more, three of them off this line";
@@ -284,15 +312,17 @@ std::string_view not_told(const SurveyResult& s) {
 }
 
 void add_points(Findings& out, const SurveyResult& s) {
-  if (s.worst) {
-    const survey::Point& point = s.levels.points[*s.worst];
-    const double off = std::max(std::abs(point.off_mm), point.spread_mm);
-    out.add({"survey.doubtful", Verdict::Warn, {}, off, {}, {}, {}});
+  // More of them are no slips: the points' table has them all.
+  constexpr std::size_t kMostTold = 6;
+  for (std::size_t i = 0; i < std::min(s.doubts.size(), kMostTold); ++i) {
+    const survey::Point& point = s.levels.points[s.doubts[i]];
+    out.add(
+        {"survey.doubtful", Verdict::Warn, {}, doubt_mm(point), {}, {}, point_name(point.first)});
   }
   const std::string_view why = not_told(s);
   if (!why.empty()) {
     out.add({"survey.doubtful", Verdict::Unknown, {}, {}, {}, {}, why});
-  } else if (!s.worst) {
+  } else if (s.doubts.empty()) {
     out.add({"survey.doubtful", Verdict::Ok, {}, s.worst_off_mm, {}, {}, {}});
   }
   if (s.feet_missing > 0 && s.feet_spread_mm <= kFeetSpread_mm + kTolerance) {
@@ -459,6 +489,11 @@ void base_panels(const config::Config& config, const Heights& used, SurveyResult
         std::max({plans[0].far_mm, plans[1].far_mm, near}));
   }
   for (const Foot& p : plans) add(p.back, false, p.right_mm, p.far_mm, p.left_mm, p.far_mm);
+}
+
+std::string_view point_name(std::size_t reading) {
+  if (reading >= config::kMaxPoints) return {};
+  return {kPointNames.text[reading].data(), kPointNames.size[reading]};
 }
 
 void add_survey(const config::Config& config, Evaluation& e) {

@@ -1,9 +1,15 @@
 #pragma once
 // The survey's part of evaluate(): a build-stage result, not worked out while a finger drags.
 
+#include <cstddef>
+#include <string_view>
+
 #include "engine/evaluate/evaluate.h"
 
 namespace hs::evaluate {
+
+// "point 4": how a finding names the point whose first reading has this index.
+std::string_view point_name(std::size_t reading);
 
 // Works out evaluation.survey and adds its findings, in order of harm with the rest. Nothing where
 // no point is there. Needs the heights in use; may be called once.

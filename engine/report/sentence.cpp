@@ -19,7 +19,8 @@
 //   {flame}                    how much more a rolling flame emits; no value when it is no more
 //   {linger}                   nearest place where this cook's face may linger
 //   {Where}                    {where} with a capital
-//   {point}                    the survey's doubtful point farthest off, counted from 1
+//   {point_high} {point_low}   "Point 4", a doubtful one: the one that has a value says which way
+//   {points_apart}             "Points 4 and 12", readings of one place that are too far apart
 //   {feet_missing}             "1 point more": left to read where cooks stand, after the first
 //   {feet_least}               "3 points": the same, before the first
 //   {downhill}                 where water runs: "front", "back left"
@@ -31,9 +32,11 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/base/quantity.h"
 #include "engine/config/fields.h"
+#include "engine/evaluate/surveying.h"
 #include "engine/heat/tolerance.h"
 #include "engine/report/headline.h"
 #include "engine/report/phrases.h"
@@ -222,13 +225,33 @@ Words flame(const Context& s) {
   return factor > 1 ? Words(trimmed(factor, 1)) : Words{};
 }
 
+Words doubtful_point(const Context& s, const evaluate::SurveyResult& survey,
+                     std::string_view name) {
+  for (const std::size_t i : survey.doubts) {
+    const survey::Point& point = survey.levels.points[i];
+    if (evaluate::point_name(point.first) != s.finding.where) continue;
+    if (point.readings == 1) {
+      const bool high = point.off_mm > 0;
+      if (name != (high ? "point_high" : "point_low")) return {};
+      return capitalised(std::string(s.finding.where));
+    }
+    if (name != "points_apart") return {};
+    std::vector<std::size_t> all;
+    for (std::size_t k = 0; k < s.config.survey.points.size(); ++k) {
+      const config::SurveyPoint& one = s.config.survey.points[k];
+      const double dx = one.x_mm - point.x_mm, dy = one.y_mm - point.y_mm;
+      const double apart = survey::kSamePlace_mm;
+      if (one.reading_mm && dx * dx + dy * dy <= apart * apart) all.push_back(k);
+    }
+    return capitalised(point_list(all));
+  }
+  return {};
+}
+
 Words of_survey(const Context& s, std::string_view name) {
   const auto& survey = s.evaluation.survey;
   if (!survey) return {};
-  if (name == "point") {
-    if (!survey->worst) return {};
-    return trimmed(static_cast<double>(survey->levels.points[*survey->worst].first + 1), 0);
-  }
+  if (name.starts_with("point")) return doubtful_point(s, *survey, name);
   if (name == "feet_missing" || name == "feet_least") {
     const int left = survey->feet_missing;
     if ((survey->feet > 0) != (name == "feet_missing") || left <= 0) return {};

@@ -149,6 +149,15 @@ std::string cut_length(double mm, Units units) {
   return inches_text(mm, kThirtySeconds, Fractions::Typographic);
 }
 
+std::string point_list(const std::vector<std::size_t>& readings) {
+  std::string text = readings.size() == 1 ? "point " : "points ";
+  for (std::size_t i = 0; i < readings.size(); ++i) {
+    if (i > 0) text += i + 1 == readings.size() ? " and " : ", ";
+    text += std::to_string(readings[i] + 1);
+  }
+  return text;
+}
+
 std::string_view way_words(survey::Way way) {
   switch (way) {
     case survey::Way::Straight:

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/base/json_writer.h"
 #include "engine/evaluate/evaluate.h"
@@ -23,6 +24,9 @@ std::string_view way_words(survey::Way way);
 // A length that is cut: "4 7/32 in", "107.2 mm". Finer than a tape can be read, so that rounding
 // adds nothing to what the tape is off.
 std::string cut_length(double mm, Units units);
+
+// "point 4", "points 4 and 12": of readings by their index.
+std::string point_list(const std::vector<std::size_t>& readings);
 
 // What stands under the report's "survey" where somebody has read the ground.
 void put_survey(JsonWriter& out, const evaluate::SurveyResult& survey);

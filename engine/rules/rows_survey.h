@@ -61,11 +61,16 @@ inline constexpr RuleRow kSurveyRows[] = {
               "is the straight line through two of them. Fewer than six points, or fewer than "
               "three beside a line of all others, say nothing. Doubtful, too, is a point whose own "
               "readings differ by more than 5/32 in (4 mm). Two readings that agree are believed, "
-              "wherever they lie. A doubtful reading still counts in a panel's profile: read it "
+              "wherever they lie. The six farthest off are told. A doubtful reading still counts "
+              "in a panel's profile: read it "
               "again before cutting.",
      .ok = "No reading stands out; the farthest is {measured} off the plane of the ground.",
-     .warn = "Point {point} stands out by {measured}: a slip, or a stone that is really there. "
-             "Read it again before cutting.",
+     .warn = "{point_high} is {measured} higher than the other points have it: a slip, or a stone "
+             "that is really there. Read it again before cutting; two readings that agree are "
+             "believed.|{point_low} is {measured} lower than the other points have it: a slip, or "
+             "a hole that is really there. Read it again before cutting; two readings that agree "
+             "are believed.|{points_apart} are readings of one place, and {measured} apart: one is "
+             "wrong. Read the place once more, and remove the one that stands alone.",
      .fail = "",
      .unknown = "Whether a reading is a slip we cannot tell yet: {where}.",
      .inputs = "survey.doubtful"},

@@ -332,3 +332,31 @@ TEST_CASE("one reading where feet stand says nothing of how even it is there",
   while (c.survey.points.back().kind == PointKind::Feet) c.survey.points.pop_back();
   CHECK(told().second.find("read it at 2 points") != std::string::npos);
 }
+
+TEST_CASE("every doubtful point has its own words, high or low or read twice apart",
+          "[evaluate][survey]") {
+  config::Config c = level_site();
+  const std::size_t n = c.survey.points.size();
+  REQUIRE(n > 12);
+  c.survey.points[1].reading_mm = 900 - 60;
+  c.survey.points[6].reading_mm = 900 + 98.4;
+  c.survey.points.push_back(c.survey.points[3]);
+  *c.survey.points.back().reading_mm += 12.7;
+  const evaluate::Evaluation e = evaluate::evaluate(c);
+  std::vector<std::string> all;
+  for (const Finding& f : e.findings) {
+    if (f.rule != "survey.doubtful") continue;
+    CHECK(f.verdict == Verdict::Warn);
+    all.push_back(report::sentence(f, c, e, report::Units::Inch));
+  }
+  REQUIRE(all.size() == 3);
+  // The farthest first.
+  CHECK(all[0].starts_with("Point 7 is 3 \u215e in lower"));
+  CHECK(all[0].find("a hole") != std::string::npos);
+  CHECK(all[0].find("stone") == std::string::npos);
+  CHECK(all[1].starts_with("Point 2 is 2 \u215c in higher"));
+  CHECK(all[1].find("a stone") != std::string::npos);
+  CHECK(all[2].starts_with("Points 4 and " + std::to_string(n + 1) + " are"));
+  CHECK(all[2].find("\u00bd in apart") != std::string::npos);
+  CHECK(all[2].find("remove") != std::string::npos);
+}
