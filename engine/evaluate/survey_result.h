@@ -22,11 +22,12 @@ struct AboveBase {
 };
 
 struct SurveyResult {
-  std::uint64_t digest = 0;  // of every input; equal inputs, equal digest
-  survey::Levels levels;     // heights above the feet
-  int feet = 0;              // points read where feet stand; 0: heights are above the point nearest
-                             // to the front's middle instead
-  int feet_missing = 0;      // to be read before the ground there is called even
+  std::uint64_t digest = 0;       // of every input; equal inputs, equal digest
+  survey::Levels levels;          // heights above the feet
+  std::vector<std::size_t> zero;  // the points that heights are above
+  int feet = 0;          // points read where feet stand; 0: heights are above the point nearest
+                         // to the front's middle instead
+  int feet_missing = 0;  // to be read before the ground there is called even
   double feet_spread_mm = 0;
   std::optional<std::size_t> high, low;  // of the points
   std::optional<survey::Plane> plane;    // without what is doubtful
@@ -40,6 +41,9 @@ struct SurveyResult {
   std::vector<bool> seen;  // a panel that is cut to the ground; else one that may stand clear of it
   std::vector<survey::Ground> grounds;
   std::optional<survey::Base> base;
+  // As the panels: readings, by index, to be taken again before that one is cut. Those under it,
+  // at the feet, and what the base's top was made for.
+  std::vector<std::vector<std::size_t>> stops;
   std::optional<AboveBase> counter, oven;
 };
 

@@ -120,7 +120,9 @@ double feet_height_mm(SurveyResult& out) {
   const survey::Point* nearest = nullptr;
   double nearest_square = 0;
   const double middle = front_length_mm(out) / 2;
-  for (const survey::Point& point : out.levels.points) {
+  std::size_t nearest_at = 0;
+  for (std::size_t i = 0; i < out.levels.points.size(); ++i) {
+    const survey::Point& point = out.levels.points[i];
     if (!point.height_mm) {
       unread += point.kind == survey::Kind::Feet ? 1 : 0;
       continue;
@@ -129,6 +131,7 @@ double feet_height_mm(SurveyResult& out) {
     const double square = dx * dx + point.y_mm * point.y_mm;
     if (nearest == nullptr || square < nearest_square) {
       nearest = &point;
+      nearest_at = i;
       nearest_square = square;
     }
     if (point.kind != survey::Kind::Feet) continue;
@@ -136,11 +139,14 @@ double feet_height_mm(SurveyResult& out) {
     most = out.feet == 0 ? *point.height_mm : std::max(most, *point.height_mm);
     sum += *point.height_mm;
     ++out.feet;
+    out.zero.push_back(i);
   }
   out.feet_spread_mm = most - least;
   out.feet_missing = std::max(unread, kFewestFeet - out.feet);
   if (out.feet > 0) return sum / out.feet;
-  return nearest != nullptr ? *nearest->height_mm : 0;
+  if (nearest == nullptr) return 0;
+  out.zero.push_back(nearest_at);
+  return *nearest->height_mm;
 }
 
 // How far its readings are apart; of a single one, how far off what the others say.
@@ -197,6 +203,32 @@ void judge_accuracy(const config::Config& config, SurveyResult& out) {
   }
 }
 
+// Which doubtful readings bear on each panel's cut?
+void set_stops(const survey::Board& board, SurveyResult& out) {
+  if (!out.base) return;
+  const survey::Base& base = *out.base;
+  std::vector<std::size_t> all;
+  for (const std::size_t i : out.zero) {
+    if (out.levels.points[i].doubtful) all.push_back(out.levels.points[i].first);
+  }
+  const auto add = [](std::vector<std::size_t>& to, const std::vector<std::size_t>& from) {
+    to.insert(to.end(), from.begin(), from.end());
+    std::sort(to.begin(), to.end());
+    to.erase(std::unique(to.begin(), to.end()), to.end());
+  };
+  // A top that is not wanted or usual was moved for the highest or the lowest ground.
+  if (!board.top_mm && std::abs(base.top_mm - board.usual_mm) > kTolerance) {
+    const bool up = base.top_mm > board.usual_mm;
+    add(all, out.grounds[up ? base.high_panel : base.low_panel].doubtful);
+  }
+  out.stops.resize(out.panels.size());
+  for (std::size_t i = 0; i < out.panels.size(); ++i) {
+    if (!base.cuts[i]) continue;
+    add(out.stops[i], all);
+    add(out.stops[i], out.grounds[i].doubtful);
+  }
+}
+
 std::optional<AboveBase> above(const std::optional<double>& height_mm, const survey::Base& base) {
   if (!height_mm) return {};
   return AboveBase{*height_mm, *height_mm - base.top_mm, *height_mm - base.low_mm,
@@ -230,6 +262,7 @@ SurveyResult survey_of(const config::Config& config, const Heights& used) {
   board.step_mm = config.survey.step_mm;
   board.top_mm = config.survey.base_mm;
   out.base = survey::base_on(out.panels, out.grounds, board);
+  set_stops(board, out);
   if (out.base) {
     out.counter = above(used.counter_mm, *out.base);
     if (!config::is_masonry(config.oven.kind)) out.oven = above(used.oven_base_mm, *out.base);
@@ -363,7 +396,15 @@ void add_base(Findings& out, const config::Config& config, const SurveyResult& s
     cut |= one->way == survey::Way::Scribe;
   }
   constexpr std::string_view kRule = "survey.method";
-  if (legs) {
+  if (std::any_of(s.stops.begin(), s.stops.end(), [](const auto& one) { return !one.empty(); })) {
+    out.add({kRule,
+             Verdict::Warn,
+             {},
+             fall,
+             {},
+             {},
+             "and a reading is doubtful: do not cut before it is read again"});
+  } else if (legs) {
     out.add({kRule,
              Verdict::Warn,
              {},

@@ -104,7 +104,11 @@ Sheet base_cut_sheet(const config::Config& config, const evaluate::Evaluation& e
     d.line(Role::Dimension, {o.along_mm, 0}, curve[i], Weight::Thin, !o.joint);
     heights.put(o.along_mm, 0, bare(o.height_mm, view.units));
     places.put(o.along_mm, lower, bare(o.along_mm, view.units));
-    if (o.read) d.dot(Role::Curve, curve[i], 0.22 * line);
+    if (o.doubtful) {
+      d.polygon(Role::Limit, diamond(curve[i], 0.5 * line));
+    } else if (o.read) {
+      d.dot(Role::Curve, curve[i], 0.22 * line);
+    }
     if (o.joint) d.line(Role::Dimension, curve[i], {o.along_mm, lower}, Weight::Thin, true);
   }
   const std::string_view unit = view.units == Units::Millimetre ? "mm" : "in";
@@ -114,6 +118,10 @@ Sheet base_cut_sheet(const config::Config& config, const evaluate::Evaluation& e
          "Along the board from its left end, " + std::string(unit));
 
   const auto length_of = [&](double mm) { return cut_length(mm, view.units); };
+  if (const std::string stop = do_not_cut(s, panel); !stop.empty()) {
+    pen.note(stop + ". Read again first: every height here may change." +
+             (s.grounds[panel].doubtful.empty() ? "" : " Diamonds: doubtful readings."));
+  }
   pen.note("Rip the board to " + length_of(cut.rip_mm) + " first: the dashed line.");
   pen.note(
       "Compass, with the board shimmed level on its highest ground: " + length_of(cut.compass_mm) +

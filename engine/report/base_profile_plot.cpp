@@ -40,7 +40,11 @@ void draw_panel(Drawing& d, const PlotRows& rows, const survey::Ground& ground, 
     if (ground.knots[i].joint) {
       d.line(Role::Dimension, line[i], {line[i].x_mm, lower}, Weight::Thin, true);
     }
-    d.dot(ground.knots[i].doubtful ? Role::Limit : Role::Curve, line[i], 0.8);
+    if (ground.knots[i].doubtful) {
+      d.polygon(Role::Limit, diamond(line[i], 1.6));
+    } else {
+      d.dot(Role::Curve, line[i], 0.8);
+    }
   }
 }
 
@@ -55,9 +59,11 @@ Table ordinates(const evaluate::SurveyResult& s, Units units) {
     if (!s.base || !s.base->cuts[i]) continue;
     const std::string name = number_of(number++) + " " + std::string(s.panels[i].name);
     for (const survey::Ordinate& o : s.base->cuts[i]->ordinates) {
-      table.rows.push_back({name, cut_length(o.along_mm, units), cut_length(o.height_mm, units),
-                            cut_length(o.cut_mm, units),
-                            o.joint ? "joint" : (o.read ? "reading" : "between readings")});
+      table.rows.push_back(
+          {name, cut_length(o.along_mm, units), cut_length(o.height_mm, units),
+           cut_length(o.cut_mm, units),
+           std::string(o.joint ? "joint" : (o.read ? "reading" : "between readings")) +
+               (o.doubtful ? ", doubtful" : "")});
     }
   }
   return table;
@@ -97,7 +103,9 @@ Sheet base_profile_plot(const config::Config& config, const evaluate::Evaluation
     const double upper =
         rows.row(digit + " " + capitalised(std::string(s.panels[i].name)), "", kField_mm);
     draw_panel(d, rows, s.grounds[i], upper, base.high_mm, enlarged);
-    key.note(digit + ": rip to " + cut_length(cut.rip_mm, view.units) + ", compass " +
+    const std::string stop = do_not_cut(s, i);
+    key.note(digit + ": " + (stop.empty() ? "" : lower_first(stop) + "; ") + "rip to " +
+             cut_length(cut.rip_mm, view.units) + ", compass " +
              cut_length(cut.compass_mm, view.units) + "; least left " +
              cut_length(cut.least_mm, view.units) + "; " + std::string(way_words(cut.way)));
   }
@@ -106,7 +114,9 @@ Sheet base_profile_plot(const config::Config& config, const evaluate::Evaluation
            " above the feet. Start with the " + std::string(s.panels[base.order.front()].name) +
            ".");
   key.note(
-      "Heights drawn larger than lengths. Dots: readings; dashed: joints. Computed; a reading "
+      "Heights drawn larger than lengths. Dots: readings; diamonds: doubtful ones, to be read "
+      "again "
+      "before anything is cut; dashed: joints. Computed; a reading "
       "by tape is 1 to 2 mm (1/16 in) at best.");
   key.list({0, rows.bottom()}, kPlotRight_mm);
   sheet.table = ordinates(s, view.units);

@@ -157,13 +157,15 @@ std::vector<TemplateSheet> base_template(const evaluate::Evaluation& evaluation,
               ? "The level line is " + cut_length(strip.level_mm, units) + " under the top edge."
               : "The level line is the top edge.";
       double y = size.height_mm - kEdge_mm - 2;
-      d.text(Role::Heading, {kStripLeft_mm, y}, sheet.title);
+      const std::string stop = do_not_cut(*survey, i);
+      d.text(Role::Heading, {kStripLeft_mm, y},
+             sheet.title + (stop.empty() ? "" : ". " + stop + "."));
       y -= 1.25 * kTemplateText_mm;
       d.text(Role::Label, {kStripLeft_mm, y},
              level + " Keep what is above the heavy line; seen from outside.");
       d.text(Role::Label, {kStripLeft_mm, kEdge_mm - 2},
              "Print at 100 %, and measure both lines. One cut, and perhaps a trim.");
-      sheet.description = sheet.title + ". Full size. " + level;
+      sheet.description = sheet.title + (stop.empty() ? "" : ". " + stop) + ". Full size. " + level;
       sheets.push_back(std::move(sheet));
     }
   }

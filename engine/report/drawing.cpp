@@ -164,6 +164,12 @@ std::vector<Spot> arc(Spot middle, double radius_mm, double from_deg, double to_
   return points;
 }
 
+std::array<Spot, 4> diamond(Spot centre, double to_corner_mm) {
+  const auto [x, y] = centre;
+  const double r = to_corner_mm;
+  return {Spot{x + r, y}, Spot{x, y + r}, Spot{x - r, y}, Spot{x, y - r}};
+}
+
 std::vector<Spot> ellipse(Spot middle, double half_width_mm, double half_height_mm) {
   constexpr int kRound = 48;
   std::vector<Spot> points;

@@ -5,6 +5,7 @@
 // right, y up, origin as the drawing says. The list is flat (points, marks and text in one vector
 // each), so that drawing it again while a finger moves costs few allocations.
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <span>
@@ -164,6 +165,9 @@ void hatch_lines(std::span<const Spot> polygon, double spacing_mm, double angle_
 
 // Part of a circle, from one angle to another (from the x axis, anticlockwise).
 std::vector<Spot> arc(Spot middle, double radius_mm, double from_deg, double to_deg);
+
+// A square on its corner, from its middle to them: what is doubtful.
+std::array<Spot, 4> diamond(Spot centre, double to_corner_mm);
 
 // An ellipse as a polygon, anticlockwise from its rightmost point.
 std::vector<Spot> ellipse(Spot middle, double half_width_mm, double half_height_mm);

@@ -110,11 +110,12 @@ Table panels_table(const Page& page, const SurveyResult& s) {
               {}};
   for (const std::size_t i : base.order) {
     const survey::Cut& cut = *base.cuts[i];
+    const std::string stop = do_not_cut(s, i);
     table.rows.push_back(
         {capitalised(std::string(s.panels[i].name)), cut_length(cut.rip_mm, page.units),
          cut_length(cut.compass_mm, page.units), cut_length(cut.compass_unripped_mm, page.units),
          cut_length(cut.least_mm, page.units), places(cut.touches, page.units),
-         std::string(way_words(cut.way))});
+         stop.empty() ? std::string(way_words(cut.way)) : lower_first(stop)});
   }
   for (std::size_t i = 0; i < s.panels.size(); ++i) {
     if (base.cuts[i]) continue;
@@ -156,6 +157,12 @@ std::string point_list(const std::vector<std::size_t>& readings) {
     text += std::to_string(readings[i] + 1);
   }
   return text;
+}
+
+std::string do_not_cut(const SurveyResult& survey, std::size_t panel) {
+  if (panel >= survey.stops.size() || survey.stops[panel].empty()) return {};
+  return "Do not cut yet: " + point_list(survey.stops[panel]) +
+         (survey.stops[panel].size() == 1 ? " is doubtful" : " are doubtful");
 }
 
 std::string_view way_words(survey::Way way) {

@@ -28,6 +28,9 @@ std::string cut_length(double mm, Units units);
 // "point 4", "points 4 and 12": of readings by their index.
 std::string point_list(const std::vector<std::size_t>& readings);
 
+// "Do not cut yet: point 4 is doubtful"; empty where this panel may be cut.
+std::string do_not_cut(const evaluate::SurveyResult& survey, std::size_t panel);
+
 // What stands under the report's "survey" where somebody has read the ground.
 void put_survey(JsonWriter& out, const evaluate::SurveyResult& survey);
 

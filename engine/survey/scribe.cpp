@@ -26,12 +26,14 @@ std::optional<double> along_of(const PanelLine& panel, const Point& point) {
   return std::clamp(along, 0.0, length);
 }
 
-std::vector<Knot> knots_on(const PanelLine& panel, std::span<const Point> points, double feet_mm) {
+std::vector<Knot> knots_on(const PanelLine& panel, std::span<const Point> points, double feet_mm,
+                           std::vector<std::size_t>& doubtful) {
   std::vector<Knot> knots;
   for (const Point& point : points) {
     if (!point.height_mm || (point.kind != Kind::Panel && point.kind != Kind::Joint)) continue;
     const auto along = along_of(panel, point);
     if (!along) continue;
+    if (point.doubtful) doubtful.push_back(point.first);
     knots.push_back(
         {*along, *point.height_mm - feet_mm, true, point.kind == Kind::Joint, point.doubtful});
   }
@@ -83,8 +85,8 @@ void add_ordinates(Cut& cut, const Ground& ground, double length_mm, double top_
                    [](const Knot& a, const Knot& b) { return a.along_mm < b.along_mm; });
   for (const Knot& place : places) {
     const double height = tenth(top_mm - place.ground_mm);
-    cut.ordinates.push_back(
-        {place.along_mm, height, tenth(cut.rip_mm - height), place.read, place.joint});
+    cut.ordinates.push_back({place.along_mm, height, tenth(cut.rip_mm - height), place.read,
+                             place.joint, place.doubtful});
   }
 }
 
@@ -117,7 +119,7 @@ double Ground::at(double along_mm) const {
 Ground ground_under(const PanelLine& panel, std::span<const Point> points, double feet_mm) {
   Ground ground;
   const double length = panel.length_mm();
-  std::vector<Knot> knots = knots_on(panel, points, feet_mm);
+  std::vector<Knot> knots = knots_on(panel, points, feet_mm, ground.doubtful);
   const bool left = !knots.empty() && knots.front().along_mm <= kAtEnd_mm;
   const bool right = !knots.empty() && knots.back().along_mm >= length - kAtEnd_mm;
   if (!left || !right) {

@@ -37,6 +37,7 @@ struct Ground {
   std::vector<Knot> knots;   // from end to end, along_mm rising; empty where it is not known
   std::string_view lacks;    // what is to be read first; empty: nothing
   double widest_gap_mm = 0;  // between two readings
+  std::vector<std::size_t> doubtful;  // readings under it to be taken again: Point::first
   double high_mm = 0, low_mm = 0;
   double high_at_mm = 0, low_at_mm = 0;  // along the panel; ties: the first
 
@@ -76,7 +77,7 @@ struct Ordinate {
   double along_mm = 0;
   double height_mm = 0;  // of board that stays, from its top edge; to 0.1 mm
   double cut_mm = 0;     // up from the bottom edge of the board ripped to rip_mm
-  bool read = false, joint = false;
+  bool read = false, joint = false, doubtful = false;
 };
 
 struct Cut {

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "catch_amalgamated.hpp"
+#include "engine/report/build_sheets.h"
 #include "engine/report/sheet_parts.h"
 #include "tests/report/preset.h"
 
@@ -152,4 +153,49 @@ TEST_CASE("without a base there is no strip, and one that is too steep is told",
     told |= sheets.front().drawing.text(mark).find("No strip") != std::string_view::npos;
   }
   CHECK(told);
+}
+
+TEST_CASE("a board that a doubtful reading bears on is not to be cut, on every sheet of it",
+          "[report][survey]") {
+  config::Config c = test::preset("stations/garden_shelter");
+  const evaluate::Evaluation sure = evaluate::evaluate(c);
+  REQUIRE(sure.survey->doubts.empty());
+  // On the front, 50 mm less: the ground seems that much higher.
+  const std::string stop = "Do not cut yet: point 6 is doubtful";
+  *c.survey.points[5].reading_mm -= 50;
+  const evaluate::Evaluation e = evaluate::evaluate(c);
+  REQUIRE(e.survey->doubts.size() == 1);
+  int told = 0;
+  std::size_t index = 0;
+  for (std::size_t i = 0; i < e.survey->panels.size(); ++i) {
+    if (!e.survey->base->cuts[i]) continue;
+    const bool bears = !e.survey->stops[i].empty();
+    const Sheet sheet = base_cut_sheet(c, e, {.units = Units::Millimetre}, index++);
+    INFO(sheet.title);
+    CHECK((sheet.description.find(stop) != std::string::npos) == bears);
+    const bool diamonds = std::any_of(
+        sheet.drawing.marks().begin(), sheet.drawing.marks().end(),
+        [](const Mark& mark) { return mark.role == Role::Limit && mark.shape == Shape::Polygon; });
+    CHECK(diamonds == !e.survey->grounds[i].doubtful.empty());
+    told += bears ? 1 : 0;
+  }
+  CHECK(told > 0);
+  for (const TemplateSheet& sheet : base_template(e, Paper::A4, Units::Millimetre)) {
+    const bool bears = !e.survey->stops[sheet.panel].empty();
+    CHECK((sheet.description.find(stop) != std::string::npos) == bears);
+  }
+  for (const TemplateSheet& sheet : base_template(sure, Paper::A4, Units::Millimetre)) {
+    CHECK(sheet.description.find("Do not cut") == std::string::npos);
+  }
+  // Heights are above the feet: for a doubtful one there every board waits.
+  c = test::preset("stations/garden_shelter");
+  for (std::size_t i = 0; i < c.survey.points.size(); ++i) {
+    if (c.survey.points[i].kind != config::PointKind::Feet) continue;
+    *c.survey.points[i].reading_mm -= 80;
+    break;
+  }
+  const evaluate::Evaluation feet = evaluate::evaluate(c);
+  for (std::size_t i = 0; i < feet.survey->panels.size(); ++i) {
+    if (feet.survey->base->cuts[i]) CHECK_FALSE(feet.survey->stops[i].empty());
+  }
 }
