@@ -9,6 +9,7 @@ const told = ['survey.readings', 'survey.doubtful', 'survey.closing', 'survey.fe
 const margin_mm = 250;
 // Taps farther than this from every point are meant for none, in CSS pixels.
 const farthest = 48;
+const lines = ['A', 'B', 'C', 'D'];
 
 // `actions` as for makeField; `after(problems)` ends every change. `engine` is the desk's.
 export function makeSurvey(engine, actions, { after, place }) {
@@ -19,6 +20,7 @@ export function makeSurvey(engine, actions, { after, place }) {
   let table = null;
   let shownFor = '';
   let focusNext = false;
+  let asked = false;  // for another line, which has to wait
 
   const say = el('p', { role: 'status', class: 'error' });
   const start = el('div', {},
@@ -26,6 +28,7 @@ export function makeSurvey(engine, actions, { after, place }) {
     el('button', { type: 'button', class: 'main', id: 'set-out', text: 'Set out the usual points', click: () => run(() => engine.setOutPoints(), 0) }));
   const plan = svgEl('svg', { class: 'ground-plan', role: 'img', 'aria-label': 'Plan of the points; the same points follow one by one' });
   const head = el('h4', { id: 'point-head', tabindex: '-1' });
+  const needs = el('p', { role: 'status', id: 'line-needs' });
   const state = el('p', { id: 'point-state' });
   const reading = el('div', { class: 'fields' });
   const where = el('div', { class: 'fields' });
@@ -35,8 +38,9 @@ export function makeSurvey(engine, actions, { after, place }) {
       step('Back', 'point-back', () => choose((chosen + count - 1) % count)),
       el('button', { type: 'button', class: 'main', id: 'point-next', text: 'Next', click: next })),
     el('div', { class: 'row' },
-      step('Read it again', 'point-again', () => again(null)),
-      step('From a new line', 'point-line', () => again('next'))),
+      step('Read it again', 'point-again', again),
+      step('From a new line', 'point-line', newLine)),
+    needs,
     el('details', {}, el('summary', { text: 'Where it is' }), where,
       el('div', { class: 'row' },
         step('Add a point beside it', 'point-add', add),
@@ -71,19 +75,45 @@ export function makeSurvey(engine, actions, { after, place }) {
     input()?.focus();
     input()?.select();
   }
-  function again(line) {
-    const { x_mm, y_mm, kind, setup } = points[chosen];
-    const lines = points.map((point) => point.setup);
-    const from = line ? Math.min(3, Math.max(...lines) + 1) : setup;
-    focusNext = run(() => engine.addPoint(x_mm, y_mm, kind, from), count);
+  // The newest line is the one that stands there now: what is read again is read from it.
+  const newest = () => Math.max(...points.map(({ setup }) => setup));
+  function again() {
+    const { x_mm, y_mm, kind } = points[chosen];
+    focusNext = run(() => engine.addPoint(x_mm, y_mm, kind, newest()), count);
+  }
+  // What keeps the newest line from being followed by another; '' when nothing does.
+  function lacking() {
+    const line = newest();
+    const name = lines[line];
+    const { level_lines = [], loops = [], not_joined } = engine.report().survey ?? {};
+    const read = level_lines.some(({ setup }) => setup === name.toLowerCase());
+    if (line === 0) return read ? '' : 'Nothing is read from level line A yet.';
+    if (!loops.some(({ setups }) => setups.includes(name.toLowerCase()))) {
+      return `Level line ${name} still needs two points that were read from another line too; it has ${read && not_joined === 0 ? 'one' : 'none'}. Tap such a point, then \u201CRead it again\u201D.`;
+    }
+    return line === lines.length - 1 ? `${name} is the last of ${lines.length} lines.` : '';
+  }
+  // All that is not read yet will be read from the new line: the station says so, and a reload keeps it.
+  function newLine() {
+    const lacks = lacking();
+    asked = lacks !== '';
+    setText(needs, lacks);
+    if (asked) return;
+    const config = engine.config();
+    const all = config.survey.points;
+    const setup = table.get(path('setup')).choices[newest() + 1].value;
+    for (const [index, point] of all.entries()) if (points[index].reading === null) point.setup = setup;
+    const { reading_mm, ...place } = all[chosen];
+    all.push({ ...place, setup });
+    focusNext = run(() => engine.openJson(JSON.stringify(config)), count);
   }
   function remove() {
     const gone = chosen;
     run(() => engine.removePoint(gone), Math.max(0, gone - 1));
   }
   function add() {
-    const { x_mm, y_mm, kind, setup } = points[chosen];
-    run(() => engine.addPoint(x_mm + 200, y_mm, kind, setup), count);
+    const { x_mm, y_mm, kind } = points[chosen];
+    run(() => engine.addPoint(x_mm + 200, y_mm, kind, newest()), count);
   }
 
   // The plan has its front below, as one stands before it.
@@ -155,7 +185,7 @@ export function makeSurvey(engine, actions, { after, place }) {
     setText(head, `Point ${chosen + 1} of ${count}: ${kinds[point.kind].label.toLowerCase()}`);
     setText(state, [
       `${lengthText('x_mm')} along the front, ${back.startsWith('-') ? `${back.slice(1)} before it` : `${back} behind it`}`,
-      `level line ${'ABCD'[point.setup]}`,
+      `level line ${lines[point.setup]}`,
       point.repeated && `read ${point.repeated} times`,
       point.doubtful && 'doubtful: read it again',
       point.reading === null && 'to be read',
@@ -219,6 +249,7 @@ export function makeSurvey(engine, actions, { after, place }) {
         setVerdict(line.firstElementChild, item.verdict);
         setText(line.lastElementChild, item.sentence);
       });
+      if (asked) setText(needs, lacking());
       draw();
     },
   };

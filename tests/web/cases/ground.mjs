@@ -5,7 +5,7 @@ import { execFileSync } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import test from 'node:test';
-import { devices, keepPicture, openSheet, root, settle, snapshot, withPage } from '../support/page.mjs';
+import { devices, keepPicture, keptSoon, openSheet, root, settle, snapshot, withPage } from '../support/page.mjs';
 
 const program = process.env.HEARTHSIGHT || path.join(root, 'build', 'native', 'hearthsight');
 const shelter = () => execFileSync(program,
@@ -99,11 +99,7 @@ test('a doubtful reading shows itself; read again, and from a second line, the l
       await settle(page);
       const at = (await points(page)).length - 1;
       assert.match(await head(page), new RegExp(`^Point ${at + 1} of ${at + 1}`));
-      if (index !== 0) {
-        await page.locator('#ground summary', { hasText: 'Where it is' }).tap();
-        await page.locator('#ground [data-path$="setup"] select').selectOption('b');
-        await settle(page);
-      }
+      assert.match(await page.locator('#point-state').textContent(), /level line B/);
       await type(page, `${(1530 - 0.02 * (placed[index].y_mm ?? 0) + off).toFixed(1)} mm`);
     }
     const { report } = await snapshot(page);
@@ -118,6 +114,55 @@ test('a doubtful reading shows itself; read again, and from a second line, the l
     await page.locator('#point-remove').tap();
     await settle(page);
     assert.equal((await points(page)).length, before - 1);
+  });
+});
+
+test('what is read after a new line is of that line, also after a reload; the next one waits for it', async () => {
+  await withPage({ device: devices.tallPhone, ...inches }, async (page) => {
+    await setOut(page);
+    const state = page.locator('#point-state');
+    const setups = async () => (await points(page)).map(({ setup = 'a' }) => setup);
+    for (const text of ['58', '58 1/4', '58 1/2', '58 3/4']) await type(page, text);
+    const count = (await points(page)).length;
+    await tapPoint(page, 0);
+    await page.locator('#point-line').tap();
+    await settle(page);
+    assert.match(await head(page), new RegExp(`^Point ${count + 1} of ${count + 1}`));
+    await type(page, '60');
+    assert.match(await head(page), /^Point 5 of /);
+    assert.match(await state.textContent(), /level line B/);
+    await type(page, '60 1/4');
+    assert.deepEqual((await setups()).slice(0, 5), ['a', 'a', 'a', 'a', 'b']);
+    // One shared point joins the lines and checks nothing.
+    await page.locator('#point-line').tap();
+    await settle(page);
+    assert.match(await page.locator('#line-needs').textContent(), /^Level line B still needs two points .* it has one\. Tap such a point/);
+    assert.equal((await points(page)).length, count + 1);
+    assert.ok(!(await setups()).includes('c'));
+    await keptSoon(page);
+
+    await page.reload();
+    await page.waitForFunction(() => !document.getElementById('panels').hidden);
+    if (!await page.locator('#point-head').isVisible()) await openSheet(page, 'oven');
+    await tapPoint(page, 6);
+    assert.match(await state.textContent(), /level line B/);
+    await type(page, '60 1/2');
+    assert.equal((await setups())[6], 'b');
+    await tapPoint(page, 1);
+    await page.locator('#point-again').tap();
+    await settle(page);
+    assert.match(await state.textContent(), /level line B/);
+    await type(page, '60 1/4');
+    await tapPoint(page, 2);
+    await page.locator('#point-line').tap();
+    await settle(page);
+    assert.equal(await page.locator('#line-needs').textContent(), '');
+    assert.match(await state.textContent(), /level line C/);
+    // One step, back and forth.
+    await page.locator('#undo').tap();
+    await settle(page);
+    assert.equal((await points(page)).length, count + 2);
+    assert.ok(!(await setups()).includes('c'));
   });
 });
 
