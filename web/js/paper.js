@@ -1,7 +1,7 @@
 // What is made to be printed or read alone: the safety sheet, the whole report, the packet for the
 // shop, full-size strips.
 
-import { el, ownFile, setText } from './dom.js';
+import { el, ownFile, setHidden, setText } from './dom.js';
 import { placeOf, save } from './files.js';
 import { makePacket } from './packet.js';
 
@@ -27,16 +27,42 @@ function offerPacket(engine, units, say) {
   const stop = el('button', { type: 'button', class: 'plain', id: 'stop-packet', text: 'Stop, and take the best so far', hidden: true });
   const bar = el('progress', { id: 'packet-progress', 'aria-label': 'The packet', hidden: true });
   const files = el('div', { id: 'packet-files' });
+  const again = el('button', { type: 'button', class: 'main', id: 'packet-again', hidden: true, text: 'Changed since: make it again', click() {
+    make.click();
+    stop.focus();
+  } });
   const send = el('button', { type: 'button', class: 'plain', id: 'send-packet', text: 'Send the packet', hidden: true });
   find('paper-state').before(
     el('p', { text: 'The packet is what a shop builds from: drawings, parts and all that follows from them.' }),
     el('div', { class: 'row' }, el('label', { for: 'packet-paper', text: 'Paper' }), paper, make, stop), bar);
-  find('paper-state').after(send, files);
+  find('paper-state').after(again, send, files);
   const letter = () => paper.value === 'letter';
+  // What the files come from: they are offered while this is what it was.
+  const source = () => [engine.configText(), units(), paper.value].join();
   let pdf = null;
+  let madeFrom = '';
+  let madeWords = '';
+  let old = null;  // not known yet, or whether it changed since
+  function offerWhatHolds() {
+    if (!pdf || old === (source() !== madeFrom)) return;
+    old = source() !== madeFrom;
+    setHidden(again, !old);
+    setHidden(files, old);
+    setHidden(send, old || !navigator.canShare?.({ files: [pdf] }));
+    say(old ? 'The station, its units or the paper changed since the packet was made.' : madeWords);
+  }
+  // A change shows here a moment after it.
+  const saveIfHolds = (file) => {
+    offerWhatHolds();
+    if (!old) save(file, file.name);
+  };
+  paper.addEventListener('change', offerWhatHolds);
   make.addEventListener('click', async () => {
     say('Making the packet.');
     make.disabled = true;
+    pdf = null;
+    const from = source();
+    for (const part of [again, send, files]) part.hidden = true;
     for (const part of [stop, bar]) part.hidden = false;
     bar.removeAttribute('value');
     let stopped = false;
@@ -66,8 +92,9 @@ function offerPacket(engine, units, say) {
       for (const part of [stop, bar]) part.hidden = true;
     }
     [pdf] = all;
+    madeFrom = from;
     const offer = (file) => el('li', {}, el('button', {
-      type: 'button', class: file === pdf ? 'main' : 'plain', text: `Save ${file.name}`, click: () => save(file, file.name),
+      type: 'button', class: file === pdf ? 'main' : 'plain', text: `Save ${file.name}`, click: () => saveIfHolds(file),
     }));
     const isDrawing = (file) => file.type === types.svg;
     const drawings = all.filter(isDrawing);
@@ -76,12 +103,15 @@ function offerPacket(engine, units, say) {
       el('ul', { class: 'bare row' }, ...all.filter((file) => !isDrawing(file)).map(offer)),
       el('details', {}, el('summary', { text: `${drawings.length} drawings, one by one` }),
         el('ul', { class: 'bare row' }, ...drawings.map(offer))));
-    send.hidden = !navigator.canShare?.({ files: [pdf] });
-    save(pdf, pdf.name);
-    say(`${pdf.name} is made and given to this device to save: the whole packet. Its parts, as files of their own, are below.${
-      stopped ? ' You stopped the search: each cut plan is the best so far, and says how far from proven it is.' : ''}`);
+    madeWords = `${pdf.name} is made and given to this device to save: the whole packet. Its parts, as files of their own, are below.${
+      stopped ? ' You stopped the search: each cut plan is the best so far, and says how far from proven it is.' : ''}`;
+    old = null;
+    offerWhatHolds();
+    if (!old) save(pdf, pdf.name);
   });
   send.addEventListener('click', async () => {
+    offerWhatHolds();
+    if (old) return;
     try {
       await navigator.share({ title: 'Hearthsight packet', files: [pdf] });
     } catch (error) {
@@ -92,6 +122,7 @@ function offerPacket(engine, units, say) {
     // The paper goes with the units until a person has picked one.
     update() {
       if (!picked) paper.value = paperOf(units());
+      offerWhatHolds();
     },
   };
 }

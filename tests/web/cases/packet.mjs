@@ -144,6 +144,50 @@ test('a packet that is stopped is whole, and says that its plans are the best so
   });
 });
 
+test('a packet of before a change is not offered as the present one, and is again when the change is undone', async () => {
+  await withPage({ device: devices.phone, before: () => {
+    Object.assign(navigator, { canShare: () => true, share: async () => { globalThis.shared = true; } });
+  } }, async (page) => {
+    await packetBy(page, () => page.evaluate(() => {
+      document.getElementById('make-packet').click();
+      document.getElementById('stop-packet').click();
+    }));
+    const state = page.locator('#paper-state');
+    const save = page.getByRole('button', { name: 'Save packet.pdf', exact: true });
+    const again = page.getByRole('button', { name: 'Changed since: make it again' });
+    await save.waitFor();
+    assert.ok(!await again.isVisible());
+    assert.ok(await page.locator('#send-packet').isVisible());
+    await page.locator('[data-path="title"] input').fill('Another one');
+    await page.locator('[data-path="title"] input').press('Enter');
+    await again.waitFor();
+    assert.match(await state.textContent(), /changed since/);
+    assert.doesNotMatch(await state.textContent(), /is made/);
+    assert.equal(await page.locator('#packet-files button:visible, #send-packet:visible').count(), 0);
+    await page.locator('#undo').click();
+    await save.waitFor();
+    assert.match(await state.textContent(), /is made/);
+    // A finger that is quicker than the page gets no old file.
+    let downloads = 0;
+    page.on('download', () => { ++downloads; });
+    await page.evaluate(() => {
+      const paper = document.getElementById('packet-paper');
+      paper.value = 'letter';
+      document.querySelector('#packet-files button').click();
+      document.getElementById('send-packet').click();
+    });
+    assert.ok(await again.isVisible());
+    await page.waitForTimeout(300);
+    assert.deepEqual([downloads, await page.evaluate(() => Boolean(globalThis.shared))], [0, false]);
+    const pdf = await saved(page, async () => {
+      await again.click();
+      await page.locator('#stop-packet').click({ timeout: 2000 }).catch(() => {});
+    });
+    assert.equal(pdf.name, 'packet.pdf');
+    assert.ok(!await again.isVisible());
+  });
+});
+
 for (const [paper, points] of Object.entries({ a4: [595, 842], letter: [612, 792] })) {
   test(`packet.html as a browser prints it on ${paper}: every part on its paper, no page blank or too wide`, async () => {
     const folder = mkdtempSync(path.join(tmpdir(), 'hearthsight-packet-'));
