@@ -160,7 +160,7 @@ export function makeDocument(program, host) {
     units: host.units,
   });
   share.heedDrops(tell);
-  const paper = listenToPaper(engine, host.units);
+  const paper = listenToPaper(engine, host.units, (rule) => openRule(rule));
   listenToStrips(engine, host.units);
   const survey = makeSurvey(engine, actions, { after, place: find('ground') });
   const stock = makeStock(engine, actions, { after, place: find('ground') });
@@ -267,7 +267,7 @@ export function makeDocument(program, host) {
     setHidden(find('strips'), !report.survey?.base);
     forgetNext = false;
     share.update();
-    paper.update();
+    paper.update(report, page);
     compare.update();
     find('undo').disabled = !engine.canUndo();
     find('redo').disabled = !engine.canRedo();

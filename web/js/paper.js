@@ -1,9 +1,10 @@
 // What is made to be printed or read alone: the safety sheet, the whole report, the packet for the
 // shop, full-size strips.
 
-import { el, ownFile, setHidden, setText } from './dom.js';
+import { el, ownFile, setHidden, setText, syncList } from './dom.js';
 import { placeOf, save } from './files.js';
 import { makePacket } from './packet.js';
+import { fillItem, makeItem } from './results.js';
 
 const find = (id) => document.getElementById(id);
 // Where inches are in use the paper is Letter.
@@ -17,8 +18,29 @@ const fileOf = ({ name, bytes }) => new File([bytes], name.replace('/', '-'), { 
 const progressWords = ({ done, all, inches }) =>
   `${inches ? 'What an inch more of each body would cost' : 'The cuts of the station'}: ${done} of ${all} plans made.`;
 
+// What does not work and what is not known, beside the button that makes a packet of it: how many,
+// and the worst in words. The report has them in that order.
+function makeOpen(openRule) {
+  const most = 2;
+  const count = el('p', { id: 'open-count' });
+  const worst = el('div');
+  return {
+    root: el('div', { id: 'open-findings' }, count, worst),
+    update(report, page) {
+      const words = new Map(page.sections.flatMap(({ items }) => items ?? []).map((item) => [item.id, item]));
+      const open = report.findings.filter(({ verdict }) => verdict === 'fail' || verdict === 'unknown');
+      const fails = open.filter(({ verdict }) => verdict === 'fail').length;
+      const unknown = open.length - fails;
+      setText(count, open.length === 0 ? 'Nothing fails, and nothing that is asked is unknown.'
+        : `${fails} ${fails === 1 ? 'thing does' : 'things do'} not work and ${unknown} ${unknown === 1 ? 'is' : 'are'} not known. The packet is made all the same. ${open.length > most ? 'First:' : ''}`);
+      syncList(worst, open.map(({ id }) => words.get(id)).filter(Boolean).slice(0, most), () => makeItem(openRule), fillItem);
+    },
+  };
+}
+
 // The packet: made when asked for, its PDF saved at once, every other file beside it.
-function offerPacket(engine, units, say) {
+function offerPacket(engine, units, say, openRule) {
+  const open = makeOpen(openRule);
   const paper = el('select', { id: 'packet-paper' },
     el('option', { value: 'letter', text: 'Letter' }), el('option', { value: 'a4', text: 'A4' }));
   let picked = false;
@@ -34,6 +56,7 @@ function offerPacket(engine, units, say) {
   const send = el('button', { type: 'button', class: 'plain', id: 'send-packet', text: 'Send the packet', hidden: true });
   find('paper-state').before(
     el('p', { text: 'The packet is what a shop builds from: drawings, parts and all that follows from them.' }),
+    open.root,
     el('div', { class: 'row' }, el('label', { for: 'packet-paper', text: 'Paper' }), paper, make, stop), bar);
   find('paper-state').after(again, send, files);
   const letter = () => paper.value === 'letter';
@@ -120,15 +143,16 @@ function offerPacket(engine, units, say) {
   });
   return {
     // The paper goes with the units until a person has picked one.
-    update() {
+    update(report, page) {
+      open.update(report, page);
       if (!picked) paper.value = paperOf(units());
       offerWhatHolds();
     },
   };
 }
 
-// `units()` says which paper a reader has.
-export function listenToPaper(engine, units) {
+// `units()` says which paper a reader has, `openRule(rule)` opens a reason.
+export function listenToPaper(engine, units, openRule) {
   const say = (words) => setText(find('paper-state'), words);
   // The sheet opens in its own tab, under this page's policy, so its looks are links to our own
   // files; what is saved has them inside.
@@ -139,7 +163,7 @@ export function listenToPaper(engine, units) {
       say('This browser opens no second page: save the whole report instead.');
     }
   });
-  const packet = offerPacket(engine, units, say);
+  const packet = offerPacket(engine, units, say, openRule);
   find('save-report').addEventListener('click', async () => {
     try {
       const styles = await Promise.all(looks.map(async (url) => {

@@ -35,11 +35,11 @@ function headlines(page, openRule) {
   });
 }
 
-function makeItem(openRule) {
+export function makeItem(openRule) {
   return el('div', { class: 'finding' }, el('h4', {}, verdictMark(), ' ', el('span')), whyButton(openRule), el('p'));
 }
 
-function fillItem(element, item) {
+export function fillItem(element, item) {
   const [head, why, sentence] = element.children;
   const [mark, title] = head.children;
   setHidden(mark, !item.verdict);

@@ -144,6 +144,25 @@ test('a packet that is stopped is whole, and says that its plans are the best so
   });
 });
 
+test('beside the button stands what is open: how much of it, and the worst in words', async () => {
+  await withPage({ device: devices.phone }, async (page) => {
+    await openSheet(page, 'share');
+    const findings = await page.evaluate(() => {
+      const { _dk_report_json, UTF8ToString } = globalThis.Module;
+      return JSON.parse(UTF8ToString(_dk_report_json())).findings;
+    });
+    const count = (wanted) => findings.filter(({ verdict }) => verdict === wanted).length;
+    assert.ok(count('fail') > 0 && count('unknown') > 1);
+    assert.match(await page.locator('#open-count').textContent(), new RegExp(`^${count('fail')} things? do(es)? not work and ${count('unknown')} are not known`));
+    const worst = page.locator('#open-findings .finding');
+    assert.equal(await worst.count(), 2);
+    assert.match(await worst.first().textContent(), /Does not work.*\./);
+    assert.equal(await worst.first().locator('.why').getAttribute('data-rule'), findings[0].rule);
+    await worst.first().locator('.why').tap();
+    await page.locator(`[id="why-${findings[0].rule}"][open]`).waitFor();
+  });
+});
+
 test('a packet of before a change is not offered as the present one, and is again when the change is undone', async () => {
   await withPage({ device: devices.phone, before: () => {
     Object.assign(navigator, { canShare: () => true, share: async () => { globalThis.shared = true; } });
