@@ -86,8 +86,9 @@ function makeChoice(field, id, error, commit) {
 
 // `index` is the cook's, or 0. `actions`: set(path, text), clear(path), both returning problems;
 // value(field, index) as `update` takes it; units(); start(path) the value in the field's own unit
-// that a stepper begins from when nobody has given one.
-export function makeField(field, index, actions) {
+// that a stepper begins from when nobody has given one. `keys`: the fractions have a row of their own
+// at all times, where readings are typed one after another.
+export function makeField(field, index, actions, keys = false) {
   const path = field.path.replace('[]', `.${index}`);
   const id = `field-${++made}`;
   const errorId = `${id}-error`;
@@ -161,7 +162,7 @@ export function makeField(field, index, actions) {
     commit(input.value);
     mark();
   };
-  const chips = stepper && field.kind === 'length' && el('div', { class: 'chips', role: 'group', hidden: true, 'aria-label': `Fractions of an inch: ${name}` },
+  const chips = stepper && field.kind === 'length' && el('div', { class: keys ? 'chips own-row' : 'chips', role: 'group', hidden: true, 'aria-label': `Fractions of an inch: ${name}` },
     // A keyboard has the bar, and needs no stop for each of them.
     ...sixteenths.map((part) => el('button', { type: 'button', tabindex: '-1', text: fraction(part), click: () => flip(part) })));
   const mark = () => {
@@ -172,7 +173,7 @@ export function makeField(field, index, actions) {
     // The field keeps the focus, and with it the keypad.
     chips.addEventListener('mousedown', (event) => event.preventDefault());
     input.addEventListener('input', mark);
-    input.addEventListener('blur', () => setHidden(chips, true));
+    input.addEventListener('blur', () => setHidden(chips, !keys || !inInches(field, actions.units())));
     input.addEventListener('focus', () => {
       setHidden(chips, !inInches(field, actions.units()));
       mark();
@@ -213,6 +214,7 @@ export function makeField(field, index, actions) {
       const begins = value.text !== null || typeof actions.start(path) === 'number';
       for (const button of buttons || []) setHidden(button, !begins);
       if (unit) setText(unit, value.unit);
+      if (keys) setHidden(chips, !inInches(field, actions.units()));
       if (value.usual) setText(input.firstElementChild, `${value.usual} (usual)`);
       if (input.type === 'text') {
         input.inputMode = inputMode(field);
@@ -229,6 +231,7 @@ export function makeField(field, index, actions) {
       } else if (shown !== (value.text ?? '')) {
         shown = value.text ?? '';
         if (input.value !== shown) input.value = shown;
+        if (keys) mark();
       }
     },
     // The whole station was replaced: what was refused belongs to the old one.

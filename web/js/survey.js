@@ -194,7 +194,7 @@ export function makeSurvey(engine, actions, { after, place }) {
     const key = `${chosen}/${count}`;
     if (shownFor !== key) {
       shownFor = key;
-      controls = ['reading_mm', 'x_mm', 'y_mm', 'kind', 'setup'].map((name) => makeField(table.get(path(name)), chosen, actions));
+      controls = ['reading_mm', 'x_mm', 'y_mm', 'kind', 'setup'].map((name) => makeField(table.get(path(name)), chosen, actions, name === 'reading_mm'));
       reading.replaceChildren(controls[0].root);
       where.replaceChildren(...controls.slice(1).map(({ root }) => root));
       input().enterKeyHint = 'next';

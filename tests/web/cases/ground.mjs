@@ -69,6 +69,36 @@ test('points are set out, tapped on the plan, and read in fractions, one after t
   });
 });
 
+for (const name of ['tallPhone', 'sidePhone']) {
+  test(`the fractions of a reading stand beside its question, never over it, and move nothing, ${name}`, async () => {
+    await withPage({ device: devices[name], ...inches }, async (page) => {
+      await setOut(page);
+      const field = page.locator('#ground [data-path$="reading_mm"]');
+      const chips = field.locator('.chips');
+      const next = () => page.locator('#point-next').evaluate((button) => button.offsetTop - button.closest('.card').offsetTop);
+      const before = await next();
+      await reading(page).tap();
+      await settle(page);
+      const box = await chips.boundingBox();
+      for (const other of [field.locator('label'), reading(page), page.locator('#point-next'), page.locator('.tools'), page.locator('#bar')]) {
+        const { x, y, width, height } = await other.boundingBox();
+        const apart = x + width <= box.x + 0.5 || box.x + box.width <= x + 0.5 || y + height <= box.y + 0.5 || box.y + box.height <= y + 0.5;
+        assert.ok(apart, `they lie over ${await other.evaluate((element) => element.outerHTML.slice(0, 60))}`);
+      }
+      assert.ok(box.y >= 0 && box.y + box.height <= devices[name].viewport.height, 'they are off the screen');
+      assert.equal(await next(), before);
+      await reading(page).fill('58');
+      await chips.locator('button', { hasText: '1/4' }).tap();
+      await settle(page);
+      assert.equal(await reading(page).inputValue(), '58 1/4');
+      assert.equal(await next(), before);
+      await page.locator('#point-next').tap();
+      await settle(page);
+      assert.equal((await points(page))[0].reading_mm, 1479.6);
+    });
+  });
+}
+
 test('a doubtful reading shows itself; read again, and from a second line, the lines close', async () => {
   await withPage({ device: devices.phone, ...inches }, async (page) => {
     await setOut(page);
