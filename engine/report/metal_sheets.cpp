@@ -160,7 +160,7 @@ Sheet metal_corner_sheet(const config::Config& config, const evaluate::Evaluatio
   }
   wide *= 1.25;
   high *= 1.25;
-  sheet.text_mm = std::max(wide, high) / 34;
+  sheet.text_mm = line_of(view, std::max(wide, high) / 34);
   const double line = sheet.text_mm;
   std::vector<Spot> edge;
   for (const sheet::Spot& at : blank.notch) edge.push_back({at.x_mm, at.y_mm});
