@@ -21,7 +21,13 @@ std::vector<CutSheet> cut_sheets(const evaluate::Cutting& cutting);
 Sheet cut_sheet(const config::Config& config, const evaluate::Evaluation& evaluation,
                 const SheetView& view, const CutSheet& which);
 
-// Its passes, one a row: number, which way, where the fence stands, what comes off.
+// "Comes out: 2 of part 3, 29 1/4 x 22 3/16 in; 1 of part 5, ...": what has no room for its size on
+// the plan has it here.
+std::string sawn_words(const evaluate::Evaluation& evaluation, const SheetView& view,
+                       const CutSheet& which);
+
+// Its passes in their order: number, which way, where the fence stands, what comes off; many of
+// them in two halves side by side.
 Table pass_table(const evaluate::Evaluation& evaluation, const SheetView& view,
                  const CutSheet& which);
 

@@ -40,6 +40,7 @@ struct DocBlock {
   // are read easily.
   bool whole_page = false;
   bool to_scale = false;              // lengths are true in it: its scale stands under it
+  bool with_next = false;             // of a figure: stands on the page of the table after it
   std::vector<std::string> square{};  // rows of '#' and '.'
 };
 

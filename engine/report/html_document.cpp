@@ -22,7 +22,7 @@ constexpr std::string_view kStyle =
     "table{border-collapse:collapse;width:100%;font-size:8.5pt;margin:0 0 4mm}"
     "caption{text-align:left;font-weight:bold;font-size:10pt;padding:1mm 0}"
     "th,td{text-align:left;vertical-align:top;padding:.8mm 2mm .8mm 0;border-bottom:.1mm solid "
-    "#888}thead th{border-bottom:.3mm solid #555}tr,figure,.step{break-inside:avoid}"
+    "#888}thead th{border-bottom:.3mm solid #555}tr,figure,.step,.together{break-inside:avoid}"
     "h2,h3,caption{break-after:avoid}.scroll{overflow-x:auto}"
     ".step{display:flex;gap:5mm;border-top:.2mm solid #888;padding:2mm 0}.step>div{flex:1}"
     ".step>.beside{flex:0 0 58mm}"
@@ -185,7 +185,15 @@ std::string Printer::all() {
     const bool first = &part == &document_.parts[0];
     out_.open("section", "id=\"" + part.id + "\"" + (part.starts_page ? " class=\"new\"" : ""));
     out_.element(first ? "h1" : "h2", part.title);
-    for (const DocBlock& each : part.blocks) block(each);
+    for (std::size_t i = 0; i < part.blocks.size(); ++i) {
+      const bool with_next = part.blocks[i].with_next && i + 1 < part.blocks.size();
+      if (with_next) {
+        out_.open("div", "class=\"together\"");
+        block(part.blocks[i++]);
+      }
+      block(part.blocks[i]);
+      if (with_next) out_.close();
+    }
     for (const TemplateSheet& strip : part.strips) {
       out_.open("div", "class=\"strip\"");
       out_.markup(template_svg(strip, document_.paper));

@@ -110,6 +110,7 @@ DocBlock figure(const PacketView& view, FigureOf of,
   b.file = std::move(of.file);
   b.whole_page = of.whole_page;
   b.to_scale = of.to_scale;
+  b.with_next = of.with_next;
   draw_figure(b, view.paper(), of.key, [&](double line_mm) { return draw(view.sheet(line_mm)); });
   return b;
 }

@@ -30,7 +30,7 @@ DocBlock rows(Table table);
 // One drawing with its own file's name. `key`: what its letters mean is printed with it.
 struct FigureOf {
   std::string file, head, caption{};
-  bool whole_page = false, to_scale = true, key = true;
+  bool whole_page = false, to_scale = true, key = true, with_next = false;
 };
 DocBlock figure(const PacketView& view, FigureOf of,
                 const std::function<Sheet(const SheetView&)>& draw);

@@ -213,14 +213,17 @@ PacketPart cuts_part(const PacketView& view) {
   if (cutting.groups.empty()) return {std::move(part), "nothing is sawn."};
   const Money money{packet->costing};
   const auto length = [&](double mm) { return shop_length(mm, view.choice.units, false); };
-  part.blocks.push_back(
-      words("Saw in the order of the numbers. The kerf, " + length(cutting.kerf_mm) +
-            ", is beside every line and reckoned in; edges of sheets are trimmed by " +
-            length(cutting.sheet_trim_mm) + ", ends of boards by " + length(cutting.board_trim_mm) +
-            ". White: kept as an offcut; grey: waste" + from_rule("cuts.kerf") + "."));
+  part.blocks.push_back(words(
+      "Saw in the order of the numbers: heavy lines are passes of the saw, and the number of "
+      "one stands on it or where it ends at the edge. The kerf, " +
+      length(cutting.kerf_mm) +
+      ", is beside every line and reckoned in; edges of sheets are trimmed by " +
+      length(cutting.sheet_trim_mm) + ", ends of boards by " + length(cutting.board_trim_mm) +
+      ". Sizes on a plan are in " + (view.choice.units == Units::Inch ? "inches" : "millimetres") +
+      ". White: kept as an offcut; grey: waste" + from_rule("cuts.kerf") + "."));
   part.blocks.push_back(caution("caution.power"));
   const std::vector<CutSheet> sheets = cut_sheets(cutting);
-  int number = 0;
+  // What is taken of everything first: then a plan and its passes have a page of their own.
   for (std::size_t g = 0; g < cutting.groups.size(); ++g) {
     const evaluate::CutGroup& group = cutting.groups[g];
     part.blocks.push_back(heading(capitalised(group.name)));
@@ -233,19 +236,22 @@ PacketPart cuts_part(const PacketView& view) {
       part.blocks.push_back(std::move(b));
     }
     part.blocks.push_back(rows(stock_table(view, group, money)));
-    for (const CutSheet& which : sheets) {
-      if (which.group != g) continue;
-      const std::string name = "cut_" + std::to_string(++number);
-      const evaluate::CutStock& stock = group.stocks[group.sticks[which.stick].stock];
-      part.blocks.push_back(figure(
-          view,
-          {.file = name,
-           .head = "Plan " + std::to_string(number) + ": " + std::to_string(which.alike) + " of " +
-                   stock.name + ", " + length(stock.length_mm) +
-                   (group.sheets ? " x " + length(stock.width_mm) : std::string())},
-          [&](const SheetView& v) { return cut_sheet(view.config, view.evaluation, v, which); }));
-      part.blocks.push_back(rows(pass_table(view.evaluation, view.sheet(), which)));
-    }
+  }
+  int number = 0;
+  for (const CutSheet& which : sheets) {
+    const evaluate::CutGroup& group = cutting.groups[which.group];
+    const evaluate::CutStock& stock = group.stocks[group.sticks[which.stick].stock];
+    const std::string name = std::to_string(++number);
+    part.blocks.push_back(figure(
+        view,
+        {.file = "cut_" + name,
+         .head = "Plan " + name + ", " + group.name + ": " + std::to_string(which.alike) + " of " +
+                 stock.name + ", " + length(stock.length_mm) +
+                 (group.sheets ? " x " + length(stock.width_mm) : std::string()),
+         .caption = sawn_words(view.evaluation, view.sheet(), which),
+         .with_next = true},
+        [&](const SheetView& v) { return cut_sheet(view.config, view.evaluation, v, which); }));
+    part.blocks.push_back(rows(pass_table(view.evaluation, view.sheet(), which)));
   }
   return {std::move(part), {}};
 }

@@ -115,6 +115,11 @@ void Printer::part(const DocPart& part, std::vector<std::size_t>& starts) {
         !next->whole_page) {
       flow.need(3 * kHead_mm + flow.figure_high_mm(*next, document.units));
     }
+    if (part.blocks[i].with_next && next != nullptr) {
+      flow.upright();
+      flow.need(flow.figure_high_mm(part.blocks[i], document.units) +
+                flow.table_high_mm(next->table));
+    }
     block(part.blocks[i]);
   }
   for (const TemplateSheet& strip : part.strips) {

@@ -43,6 +43,7 @@ class PdfFlow {
   void words(std::string_view head, std::string_view text, double size_mm, double indent_mm = 0,
              PdfFont font = PdfFont::Plain, PdfColour colour = {});
   void table(const Table& table);
+  double table_high_mm(const Table& table);
   void figure(const DocBlock& block, Units units);
   // Height that this figure takes where it does not stand on a page of its own.
   double figure_high_mm(const DocBlock& block, Units units);
@@ -64,6 +65,8 @@ class PdfFlow {
     double high_mm() const { return head_mm + fit.high_mm() + foot_mm; }
   };
   Placed place(const DocBlock& block, Units units);
+  struct Laid;
+  Laid lay(const Table& table);
   // Its upper left corner here.
   void draw(const DocBlock& block, const FigureFit& fit, double x_mm, double y_mm);
 

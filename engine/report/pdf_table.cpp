@@ -13,6 +13,7 @@ namespace {
 
 constexpr double kApart_mm = 2.2;   // between columns
 constexpr double kAround_mm = 1.5;  // of a row's height, with no line in it
+constexpr double kAfter_mm = 4;     // under it
 constexpr PdfColour kRule{150, 150, 150};
 
 using Cells = std::vector<std::vector<std::string>>;  // lines of each cell
@@ -67,13 +68,21 @@ double height_of(const Cells& cells) {
 
 }  // namespace
 
-void PdfFlow::table(const Table& table) {
-  if (table.rows.empty()) return;
-  upright();
+// A table as it stands on this width: lines of each cell, heights of its parts.
+struct PdfFlow::Laid {
+  std::vector<double> wide;
+  double across = 0;
+  bool headed = false;
+  Cells head;
+  std::vector<Cells> rows;
+  double head_mm = 0, caption_mm = 0;
+};
+
+PdfFlow::Laid PdfFlow::lay(const Table& table) {
+  Laid out;
   std::size_t columns = table.columns.size();
   for (const auto& row : table.rows) columns = std::max(columns, row.size());
-  bool headed = false;
-  for (const std::string& column : table.columns) headed = headed || !column.empty();
+  for (const std::string& column : table.columns) out.headed = out.headed || !column.empty();
 
   std::vector<Ask> asks(columns);
   const auto ask = [&](std::size_t i, const std::string& text, PdfFont font) {
@@ -87,17 +96,38 @@ void PdfFlow::table(const Table& table) {
     for (std::size_t i = 0; i < row.size(); ++i) ask(i, row[i], PdfFont::Plain);
   }
   const double apart = kApart_mm * static_cast<double>(columns - 1);
-  const std::vector<double> wide = shares(asks, width() - apart);
-  double across = apart;
-  for (const double each : wide) across += each;
+  out.wide = shares(asks, width() - apart);
+  out.across = apart;
+  for (const double each : out.wide) out.across += each;
 
   const auto broken = [&](const std::vector<std::string>& row, PdfFont font) {
     Cells cells;
     for (std::size_t i = 0; i < row.size(); ++i) {
-      cells.push_back(pdf_lines(pdf_letters(row[i]), font, kCell_mm, wide[i]));
+      cells.push_back(pdf_lines(pdf_letters(row[i]), font, kCell_mm, out.wide[i]));
     }
     return cells;
   };
+  out.head = broken(table.columns, PdfFont::Bold);
+  for (const auto& row : table.rows) out.rows.push_back(broken(row, PdfFont::Plain));
+  out.head_mm = out.headed ? height_of(out.head) : 0;
+  out.caption_mm = table.caption.empty() ? 0 : kLeading * kBody_mm + 1;
+  return out;
+}
+
+double PdfFlow::table_high_mm(const Table& table) {
+  if (table.rows.empty()) return 0;
+  const std::size_t lost = lost_;  // its words are counted when they are printed
+  const Laid laid = lay(table);
+  lost_ = lost;
+  double high = laid.caption_mm + laid.head_mm + kAfter_mm;
+  for (const Cells& row : laid.rows) high += height_of(row);
+  return high;
+}
+
+void PdfFlow::table(const Table& table) {
+  if (table.rows.empty()) return;
+  upright();
+  const Laid laid = lay(table);
   const auto put = [&](const Cells& cells, PdfFont font, double rule_mm) {
     double x = left(), low = y_;
     for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -106,15 +136,12 @@ void PdfFlow::table(const Table& table) {
         y -= kLeading * kCell_mm;
         pdf_.text({x, y + 0.25 * kCell_mm}, line, font, kCell_mm);
       }
-      x += wide[i] + kApart_mm;
+      x += laid.wide[i] + kApart_mm;
     }
     low = y_ - height_of(cells);
-    pdf_.line(std::array{Spot{left(), low}, Spot{left() + across, low}}, {rule_mm, kRule});
+    pdf_.line(std::array{Spot{left(), low}, Spot{left() + laid.across, low}}, {rule_mm, kRule});
     y_ = low;
   };
-  const Cells head = broken(table.columns, PdfFont::Bold);
-  const double head_high = headed ? height_of(head) : 0;
-  const double caption_high = table.caption.empty() ? 0 : kLeading * kBody_mm + 1;
   const auto begin = [&](bool again) {
     if (!table.caption.empty()) {
       skip(kLeading * kBody_mm);
@@ -122,19 +149,18 @@ void PdfFlow::table(const Table& table) {
                 kBody_mm);
       skip(1);
     }
-    if (headed) put(head, PdfFont::Bold, 0.4);
+    if (laid.headed) put(laid.head, PdfFont::Bold, 0.4);
   };
-  need(caption_high + head_high + height_of(broken(table.rows[0], PdfFont::Plain)) + 4);
+  need(laid.caption_mm + laid.head_mm + height_of(laid.rows[0]) + kAfter_mm);
   begin(false);
-  for (const auto& row : table.rows) {
-    const Cells cells = broken(row, PdfFont::Plain);
+  for (const Cells& cells : laid.rows) {
     if (height_of(cells) > room() && !at_top()) {
       page();
       begin(true);
     }
     put(cells, PdfFont::Plain, 0.12);
   }
-  skip(4);
+  skip(kAfter_mm);
 }
 
 }  // namespace hs::report
