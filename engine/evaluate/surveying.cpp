@@ -356,7 +356,11 @@ void add_points(Findings& out, const SurveyResult& s) {
   if (!why.empty()) {
     out.add({"survey.doubtful", Verdict::Unknown, {}, {}, {}, {}, why});
   } else if (s.doubts.empty()) {
-    out.add({"survey.doubtful", Verdict::Ok, {}, s.worst_off_mm, {}, {}, {}});
+    // Of fewer, each read again, a plane meets most or all.
+    const bool some =
+        s.levels.points.size() - s.levels.missing - s.levels.unjoined >= survey::kFewest;
+    const auto off = some ? std::optional(s.worst_off_mm) : std::nullopt;
+    out.add({"survey.doubtful", Verdict::Ok, {}, off, {}, {}, {}});
   }
   if (s.feet_missing > 0 && s.feet_spread_mm <= kFeetSpread_mm + kTolerance) {
     out.add({"survey.feet", Verdict::Unknown, {}, {}, kFeetSpread_mm, {}, {}});

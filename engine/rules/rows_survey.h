@@ -64,7 +64,7 @@ inline constexpr RuleRow kSurveyRows[] = {
               "wherever they lie. The six farthest off are told. A doubtful reading still counts "
               "in a panel's profile: read it "
               "again before cutting.",
-     .ok = "No reading stands out; the farthest is {measured} off the plane of the ground.",
+     .ok = "No reading stands out[; the farthest is {measured} off the plane of the ground].",
      .warn = "{point_high} is {measured} higher than the other points have it: a slip, or a stone "
              "that is really there. Read it again before cutting; two readings that agree are "
              "believed.|{point_low} is {measured} lower than the other points have it: a slip, or "

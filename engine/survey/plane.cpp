@@ -46,7 +46,7 @@ Row longest_row(std::span<const Spot3> spots) {
       Row row{{}, 0, spots[i].x_mm, spots[i].y_mm, dx / length, dy / length};
       for (const Spot3& s : spots) {
         row.on.push_back(row.has(s));
-        row.count += row.on.back() ? 1 : 0;
+        row.count += row.on.back() ? 1U : 0U;
       }
       if (row.count > best.count) best = std::move(row);
     }
