@@ -63,9 +63,9 @@ inline constexpr auto kFrameRows = std::to_array<Row>({
             "frame.grill_step", "Grill's shelf", "How high is the grill's own shelf?",
             "Ground to where you set a plate down.", &Config::frame, &Frame::grill_counter_mm),
     STATION(294, "frame.as_built", Quantity::Text, Absent::Default, 0, 300, 0, Words{},
-            "frame.as_built frame.top_height", "Measured when built",
+            "frame.as_built frame.top_height survey.base", "Measured when built",
             "Which pieces came out other than drawn?",
-            "base=104.2 dough.box=741 oven.substrate.width=687: names as in the report, mm.",
+            "base=104.2 dough.box=29 1/8 in: names as in the report; bare numbers are mm.",
             &Config::frame, &Frame::as_built),
 
     STATION(300, "build.sheet_mm", kLength, Absent::Default, 9, 40, 0.1, Words{}, "frame.sheet",

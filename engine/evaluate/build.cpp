@@ -9,6 +9,7 @@
 #include "engine/evaluate/loading.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
+#include "engine/frame/as_built.h"
 
 namespace hs::evaluate {
 namespace {
@@ -29,7 +30,8 @@ frame::Asked asked_of(const config::Config& config, const Evaluation& e) {
                      std::max(grill.low_cm2, fire.low_cm2 / 2),
                      {},
                      0};
-  if (e.survey && e.survey->base && e.survey->base->fits) {
+  // What stands, stands, whether the boards that hide it reach or not.
+  if (e.survey && e.survey->base && (e.survey->base->fits || e.survey->built)) {
     asked.base_mm = e.survey->base->top_mm;
     asked.ground_high_mm = e.survey->base->high_mm;
   }
@@ -103,14 +105,16 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
   if (frame.built_unknown > 0) {
     out.add({"frame.as_built", Verdict::Warn, {}, {}, {}, {}, "a piece is not in this station"});
   }
-  if (frame.built_far > 0) {
+  for (const frame::Measure& one : frame.measures) {
+    if (!one.ignored_mm) continue;
+    const double off_mm = std::abs(*one.ignored_mm - one.planned_mm);
     out.add({"frame.as_built",
-             Verdict::Warn,
+             Verdict::Fail,
              {},
-             {},
-             {},
-             {},
-             "a piece is more than 25 mm (1 in) off the drawing"});
+             one.ignored_mm,
+             one.planned_mm,
+             frame::kFarOff_mm - off_mm,
+             frame::lasting_name(one.name)});
   }
   add_load_findings(out, config, build.loads);
   if (!frame.made()) return out.list;

@@ -41,6 +41,7 @@ struct SurveyResult {
   std::vector<bool> seen;  // a panel that is cut to the ground; else one that may stand clear of it
   std::vector<survey::Ground> grounds;
   std::optional<survey::Base> base;
+  bool built = false;  // its top is the one measured when it was built
   // As the panels: readings, by index, to be taken again before that one is cut. Those under it,
   // at the feet, and what the base's top was made for.
   std::vector<std::vector<std::size_t>> stops;

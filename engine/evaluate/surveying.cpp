@@ -9,6 +9,8 @@
 #include "engine/config/fields.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
+#include "engine/frame/as_built.h"
+#include "engine/frame/frame.h"
 #include "engine/frame/places.h"
 #include "engine/weather/shelter.h"
 
@@ -104,6 +106,9 @@ std::uint64_t digest_of(const config::Config& config, const Heights& used,
   }
   digest.add_mm(used.counter_mm.value_or(-1));
   digest.add_mm(used.oven_base_mm.value_or(-1));
+  for (const frame::AsBuilt& one : frame::read_as_built(config.frame.as_built)) {
+    if (one.name == "base") digest.add_mm(one.mm);
+  }
   return digest.value();
 }
 
@@ -235,6 +240,21 @@ std::optional<AboveBase> above(const std::optional<double>& height_mm, const sur
                    *height_mm - base.high_mm};
 }
 
+// Where the base's top came out, if somebody measured it and the cabinets believe it.
+std::optional<double> built_base_mm(const config::Config& config, const Heights& used,
+                                    const SurveyResult& out) {
+  if (!out.base || config.frame.as_built.empty()) return {};
+  frame::Asked asked{{used.counter_mm, used.oven_base_mm}, 0, 0, {}, 0};
+  if (out.base->fits) {
+    asked.base_mm = out.base->top_mm;
+    asked.ground_high_mm = out.base->high_mm;
+  }
+  for (const frame::Measure& one : frame::frame_of(config, asked).measures) {
+    if (one.name == "base" && one.built) return one.used_mm;
+  }
+  return {};
+}
+
 SurveyResult survey_of(const config::Config& config, const Heights& used) {
   SurveyResult out;
   std::vector<survey::Reading> readings;
@@ -262,6 +282,11 @@ SurveyResult survey_of(const config::Config& config, const Heights& used) {
   board.step_mm = config.survey.step_mm;
   board.top_mm = config.survey.base_mm;
   out.base = survey::base_on(out.panels, out.grounds, board);
+  if (const auto built_mm = built_base_mm(config, used, out)) {
+    board.top_mm = built_mm;
+    out.base = survey::base_on(out.panels, out.grounds, board);
+    out.built = true;
+  }
   set_stops(board, out);
   if (out.base) {
     out.counter = above(used.counter_mm, *out.base);

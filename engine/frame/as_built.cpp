@@ -1,6 +1,7 @@
 #include "engine/frame/as_built.h"
 
 #include <algorithm>
+#include <array>
 
 #include "engine/base/number_text.h"
 #include "engine/base/text.h"
@@ -34,19 +35,68 @@ struct Entry {
   std::optional<double> mm;
 };
 
+// Millimetres, or a length with its own unit.
+std::optional<double> length_of(std::string_view text) {
+  if (const auto mm = parse_decimal(text)) return mm;
+  return parse_length_mm(text, Unit::Mm);
+}
+
 template <typename Take>
 void each_entry(std::string_view text, Take take) {
   while (!text.empty()) {
-    const std::size_t space = std::min(text.find(' '), text.size());
-    const std::string_view entry = text.substr(0, space);
-    text.remove_prefix(std::min(space + 1, text.size()));
-    if (entry.empty()) continue;
-    const std::size_t equals = std::min(entry.find('='), entry.size());
-    Entry out{entry, entry.substr(0, equals), {}};
-    if (equals < entry.size()) out.mm = parse_decimal(entry.substr(equals + 1));
+    const std::size_t from = std::min(text.find_first_not_of(' '), text.size());
+    text.remove_prefix(from);
+    if (text.empty()) return;
+    // To the blank before the name of the next one.
+    const std::size_t equals = std::min(text.find('='), text.size());
+    const std::size_t next =
+        std::min(text.find('=', std::min(equals + 1, text.size())), text.size());
+    std::size_t end = next < text.size() ? text.rfind(' ', next) : text.size();
+    if (end == std::string_view::npos || end <= equals) end = std::min(text.find(' '), text.size());
+    std::string_view entry = text.substr(0, end);
+    text.remove_prefix(end);
+    entry = entry.substr(0, entry.find_last_not_of(' ') + 1);
+    Entry out{entry, entry.substr(0, std::min(equals, entry.size())), {}};
+    if (equals < entry.size()) out.mm = length_of(entry.substr(equals + 1));
     take(out);
   }
 }
+
+constexpr std::size_t kLastingBays = 20;
+constexpr std::size_t kLongest = 24;
+struct LastingNames {
+  std::array<std::array<char, kLongest>, 2 + 2 * (4 + 2 * kLastingBays)> text{};
+  std::array<std::size_t, 2 + 2 * (4 + 2 * kLastingBays)> size{};
+  std::size_t count = 0;
+
+  constexpr void put(std::string_view run, std::size_t bay, std::string_view what) {
+    std::size_t at = 0;
+    const auto add = [&](std::string_view part) {
+      for (const char c : part) text[count][at++] = c;
+    };
+    add(run);
+    if (bay >= 10) text[count][at++] = static_cast<char>('0' + bay / 10);
+    if (bay > 0) text[count][at++] = static_cast<char>('0' + bay % 10);
+    add(what);
+    size[count++] = at;
+  }
+};
+constexpr LastingNames kLasting = [] {
+  LastingNames names;
+  names.put("", 0, "base");
+  names.put("", 0, "riser.height");
+  for (const std::string_view run : {"dough.", "oven."}) {
+    for (const std::string_view what :
+         {"box", "substrate.width", "substrate.depth", "substrate.thick"}) {
+      names.put(run, 0, what);
+    }
+    for (std::size_t bay = 1; bay <= kLastingBays; ++bay) {
+      names.put(run, bay, ".opening.width");
+      names.put(run, bay, ".opening.height");
+    }
+  }
+  return names;
+}();
 
 }  // namespace
 
@@ -56,6 +106,14 @@ std::vector<AsBuilt> read_as_built(std::string_view text) {
     if (entry.mm) out.push_back({entry.name, quantised(Quantity::Length, *entry.mm)});
   });
   return out;
+}
+
+std::string_view lasting_name(std::string_view name) {
+  for (std::size_t i = 0; i < kLasting.count; ++i) {
+    const std::string_view one{kLasting.text[i].data(), kLasting.size[i]};
+    if (one == name) return one;
+  }
+  return {};
 }
 
 std::vector<Problem> as_built_problems(std::string_view text) {
@@ -68,7 +126,8 @@ std::vector<Problem> as_built_problems(std::string_view text) {
       problems.push_back({std::string(kPath), given,
                           "a piece as the report's frame.measures name it, such as base=104.2"});
     } else if (!entry.mm || *entry.mm < kBuiltLeast_mm || *entry.mm > kBuiltMost_mm) {
-      problems.push_back({std::string(kPath), given, "1 to 7000 mm after the '='"});
+      problems.push_back(
+          {std::string(kPath), given, "1 to 7000 mm after the '=', or inches such as 4 1/8 in"});
     } else if (std::find(names.begin(), names.end(), entry.name) != names.end()) {
       problems.push_back({std::string(kPath), given, "each piece once"});
     }

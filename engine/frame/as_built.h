@@ -1,6 +1,7 @@
 #pragma once
-// Pieces as they came out, measured: "base=104.2 dough.box=741 oven.substrate.width=687.5". Each
-// entry is a name, '=' and millimetres; entries stand apart by spaces. Names:
+// Pieces as they came out, measured: "base=104.2 dough.box=29 1/8 in oven.substrate.width=687.5".
+// Each entry is a name, '=' and a length: bare numbers are millimetres, a fraction is inches.
+// Entries stand apart by spaces; what follows an entry and holds no '=' is still its length. Names:
 //   base                                     top of the base above the ground at the cook's feet
 //   dough.box oven.box                       height of that run's boxes
 //   dough.substrate.width .depth .thick      the primed sheets under the metal top (oven. too)
@@ -25,6 +26,9 @@ inline constexpr double kBuiltLeast_mm = 1, kBuiltMost_mm = 7000;
 
 // Entries in their order; what cannot be read is left out.
 std::vector<AsBuilt> read_as_built(std::string_view text);
+
+// The same name as a text that lasts; empty for none of those above, or a bay past the twentieth.
+std::string_view lasting_name(std::string_view name);
 
 // Everything wrong with the text: an entry without '=', a name that no piece can have, a number
 // that is none or out of range, a name twice. Path "frame.as_built".

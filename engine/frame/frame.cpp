@@ -49,6 +49,25 @@ void place_runs(Work& work) {
   if (dough_right) dough();
 }
 
+bool far_off(double built_mm, double planned_mm) {
+  return std::abs(built_mm - planned_mm) > kFarOff_mm + kTiny;
+}
+
+// Base and box follow each other: each is held against the drawing before either is used.
+void drop_slips(Work& work, const std::string& box, double under_mm, double plain_box_mm) {
+  work.held = {"base", box};
+  const bool asked = work.asked.base_mm && !work.style().box_mm;
+  const double base_mm = asked ? *work.asked.base_mm : under_mm - plain_box_mm;
+  const auto base_built = work.built_of("base");
+  const bool base_slip = base_built && far_off(*base_built, base_mm);
+  if (base_slip) work.drop_built("base");
+  const double follows_mm = under_mm - (base_built && !base_slip ? *base_built : base_mm);
+  const auto box_built = work.built_of(box);
+  if (box_built && far_off(*box_built, under_mm - base_mm) && far_off(*box_built, follows_mm)) {
+    work.drop_built(box);
+  }
+}
+
 // Base and boxes: what is built already stands, the rest makes the top land.
 void set_heights(Work& work) {
   Frame& out = work.out;
@@ -58,18 +77,20 @@ void set_heights(Work& work) {
   const double least_mm = std::max(work.style().base_mm, work.build().shim_mm + kCarrierLeast_mm);
   first.sheets_mm = sheets_mm(work, first);
   const double under_mm = first.counter.height_mm() - stack_mm(work, first.sheets_mm);
+  const double plain_box_mm = work.style().box_mm.value_or(
+      std::floor((under_mm - least_mm) / kBoxStep_mm + 1e-6) * kBoxStep_mm);
+  drop_slips(work, run_name(first) + ".box", under_mm, plain_box_mm);
   const auto base_built = work.built_of("base");
   // Boards that are cut to the ground stand like a base that is there; a box that is given does not
   // follow them.
   const bool box_given = work.style().box_mm || work.built_of(run_name(first) + ".box");
   const auto base_set = base_built || box_given ? base_built : work.asked.base_mm;
-  const double plain_box_mm = work.style().box_mm.value_or(
-      std::floor((under_mm - least_mm) / kBoxStep_mm + 1e-6) * kBoxStep_mm);
   const double box_mm =
       work.measure(run_name(first) + ".box", base_set ? under_mm - *base_set : plain_box_mm);
   // Drawn, the base takes up what boxes leave; boxes that are made to a built base leave it alone.
   const double drawn_box_mm = work.built_of(run_name(first) + ".box").value_or(plain_box_mm);
-  out.base_mm = work.measure("base", base_set && !base_built ? *base_set : under_mm - drawn_box_mm);
+  out.base_mm = work.measure(
+      "base", !box_given && work.asked.base_mm ? *work.asked.base_mm : under_mm - drawn_box_mm);
   if (!work.style().box_mm && box_mm < kLeastBox_mm - kTiny) {
     work.refuse("frame.box", box_mm, kLeastBox_mm, where_of(first));
     return;
@@ -233,11 +254,6 @@ void set_grill(Work& work) {
 }
 
 void count_built(Work& work) {
-  for (const Measure& measure : work.out.measures) {
-    if (measure.built && std::abs(measure.used_mm - measure.planned_mm) > kFarOff_mm + kTiny) {
-      ++work.out.built_far;
-    }
-  }
   for (const AsBuilt& built : work.built) {
     const bool there =
         std::any_of(work.out.measures.begin(), work.out.measures.end(),
@@ -249,10 +265,29 @@ void count_built(Work& work) {
 }  // namespace
 
 double Work::measure(std::string name, double planned_mm) {
-  const auto there = built_of(name);
-  out.measures.push_back(
-      {std::move(name), planned_mm, there.value_or(planned_mm), there.has_value()});
+  // What base and first box follow from each other was judged before.
+  const bool judged = std::find(held.begin(), held.end(), name) != held.end();
+  auto there = built_of(name);
+  if (there && !judged && far_off(*there, planned_mm)) {
+    drop_built(name);
+    there.reset();
+  }
+  Measure one{std::move(name), planned_mm, planned_mm, false, {}};
+  for (const AsBuilt& slip : slips) {
+    if (slip.name == one.name) one.ignored_mm = slip.mm;
+  }
+  one.built = there.has_value();
+  one.used_mm = there.value_or(planned_mm);
+  out.measures.push_back(std::move(one));
   return out.measures.back().used_mm;
+}
+
+void Work::drop_built(std::string_view name) {
+  const auto at = std::find_if(built.begin(), built.end(),
+                               [name](const AsBuilt& one) { return one.name == name; });
+  if (at == built.end()) return;
+  slips.push_back(*at);
+  built.erase(at);
 }
 
 double Work::lift_mm() const {
@@ -286,7 +321,7 @@ double least_riser_mm(const config::Materials& build) {
 }
 
 Frame frame_of(const config::Config& config, const Asked& asked) {
-  Work work{config, asked, read_as_built(config.frame.as_built), {}};
+  Work work{config, asked, read_as_built(config.frame.as_built), {}, {}, {}};
   Frame& out = work.out;
   out.places = places(config, asked.levels);
   place_runs(work);

@@ -61,6 +61,7 @@ struct Measure {
   double planned_mm = 0;
   double used_mm = 0;
   bool built = false;
+  std::optional<double> ignored_mm{};  // measured, too far from what is planned to be believed
 };
 
 // Why no cabinet is drawn. `where`: a literal.
@@ -93,7 +94,6 @@ struct Frame {
   std::vector<Run> runs;  // from the left; a masonry oven's pier is none
   std::vector<Measure> measures;
   int built_unknown = 0;  // measured pieces that are not there
-  int built_far = 0;      // measured more than kFarOff_mm from the drawing
   std::vector<GasBay> gas;
   std::optional<GrillGap> grill;
   std::optional<double> slab_mm;  // a block too low for a box: one slab
@@ -101,7 +101,7 @@ struct Frame {
   bool made() const { return !pieces.empty(); }
 };
 
-inline constexpr double kFarOff_mm = 25;     // our judgement
+inline constexpr double kFarOff_mm = 25;     // a slip of the tape, not a piece: our judgement
 inline constexpr double kLeastBox_mm = 200;  // and of what is still a cabinet
 inline constexpr double kLeastDepth_mm = 200;
 inline constexpr double kLeastBay_mm = 150;

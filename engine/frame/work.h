@@ -12,7 +12,9 @@ namespace hs::frame {
 struct Work {
   const config::Config& config;
   const Asked& asked;
-  std::vector<AsBuilt> built;
+  std::vector<AsBuilt> built;     // that can be believed
+  std::vector<AsBuilt> slips;     // the others
+  std::vector<std::string> held;  // names that measure() need not judge again
   Frame out;
 
   const config::Materials& build() const { return config.build; }
@@ -20,8 +22,9 @@ struct Work {
   bool face_frame() const { return config.frame.face == config::FaceKind::FaceFrame; }
   bool inset() const { return config.frame.fronts == config::FrontKind::Inset; }
 
-  // The built measure of that name where there is one; noted either way.
+  // The built measure of that name where there is one that can be believed; noted either way.
   double measure(std::string name, double planned_mm);
+  void drop_built(std::string_view name);
   std::optional<double> built_of(std::string_view name) const;
   // From the feet's ground to the underside of the boards that carry: room for shims, and clear of
   // the highest ground.

@@ -131,8 +131,7 @@ Sheet base_cut_sheet(const config::Config& config, const evaluate::Evaluation& e
   const auto turn = std::find(base.order.begin(), base.order.end(), panel);
   if (turn != base.order.end()) {
     pen.note("Set it as number " + std::to_string(turn - base.order.begin() + 1) + " of " +
-             std::to_string(base.order.size()) + ", its top at " + length_of(base.top_mm) +
-             " above the cooks' feet.");
+             std::to_string(base.order.size()) + ", its top at " + base_top(s, view.units) + ".");
   }
   pen.note("Seen from outside. Heights are drawn " + trimmed(larger, 1) +
            " times as large as lengths. Dots: readings; solid upright lines: joints. Computed; a "

@@ -110,9 +110,8 @@ Sheet base_profile_plot(const config::Config& config, const evaluate::Evaluation
              cut_length(cut.least_mm, view.units) + "; " + std::string(way_words(cut.way)));
   }
   rows.axis("Along the panel from its left end");
-  key.note("Top of the base: " + cut_length(base.top_mm, view.units) +
-           " above the feet. Start with the " + std::string(s.panels[base.order.front()].name) +
-           ".");
+  key.note("Top of the base: " + base_top(s, view.units) + ". Start with the " +
+           std::string(s.panels[base.order.front()].name) + ".");
   key.note(
       "Heights drawn larger than lengths. Dots: readings; diamonds: doubtful ones, to be read "
       "again "

@@ -84,6 +84,7 @@ void put_frame(JsonWriter& out, const Frame& frame) {
     put_mm(out, "planned_mm", measure.planned_mm);
     put_mm(out, "used_mm", measure.used_mm);
     put_flag(out, "as_built", measure.built);
+    if (measure.ignored_mm) put_mm(out, "ignored_mm", measure.ignored_mm);
     out.end_object();
   }
   out.end_list();

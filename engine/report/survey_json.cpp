@@ -160,6 +160,7 @@ void put_base(JsonWriter& out, const SurveyResult& s) {
   const survey::Base& base = *s.base;
   out.begin_object();
   put_mm(out, "top_mm", base.top_mm);
+  put_flag(out, "top_as_built", s.built);
   put_flag(out, "possible", base.possible);
   put_flag(out, "fits", base.fits);
   put_mm(out, "lowest_top_mm", base.possible ? std::optional(base.lowest_top_mm) : std::nullopt);

@@ -85,6 +85,7 @@ Table summary_table(const Page& page, const SurveyResult& s) {
     row("Off the plane", cut_length(s.usual_off_mm, page.units) + " as a rule, " +
                              cut_length(s.worst_off_mm, page.units) + " at most");
   }
+  if (s.base) row("Top of the base", base_top(s, page.units));
   row("One reading", "plus or minus " + cut_length(s.reading_error_mm, page.units));
   for (const survey::Loop& loop : s.levels.loops) {
     std::string lines;
@@ -163,6 +164,11 @@ std::string do_not_cut(const SurveyResult& survey, std::size_t panel) {
   if (panel >= survey.stops.size() || survey.stops[panel].empty()) return {};
   return "Do not cut yet: " + point_list(survey.stops[panel]) +
          (survey.stops[panel].size() == 1 ? " is doubtful" : " are doubtful");
+}
+
+std::string base_top(const SurveyResult& survey, Units units) {
+  return cut_length(survey.base->top_mm, units) + " above the cooks' feet" +
+         (survey.built ? ", as it was measured when built" : "");
 }
 
 std::string_view way_words(survey::Way way) {

@@ -31,6 +31,9 @@ std::string point_list(const std::vector<std::size_t>& readings);
 // "Do not cut yet: point 4 is doubtful"; empty where this panel may be cut.
 std::string do_not_cut(const evaluate::SurveyResult& survey, std::size_t panel);
 
+// "4 1/8 in above the cooks' feet", and that it was measured where it was.
+std::string base_top(const evaluate::SurveyResult& survey, Units units);
+
 // What stands under the report's "survey" where somebody has read the ground.
 void put_survey(JsonWriter& out, const evaluate::SurveyResult& survey);
 

@@ -231,18 +231,22 @@ inline constexpr RuleRow kFrameRows[] = {
      .finding = false},
     {.id = "frame.as_built",
      .title = "Measured when built",
-     .unit = Unit::None,
+     .unit = Unit::Length,
      .harm = Harm::Nuisance,
-     .measures = "",
-     .against = "",
+     .measures = "what was measured",
+     .against = "what is drawn",
      .source = "judgement",
      .clause = "",
      .basis = Basis::Judgement,
      .words = "A piece that came out other than drawn is measured and named; what follows is made "
-              "to it. More than 25 mm (1 in) from the drawing is more often a slip of the tape.",
+              "to it. More than 25 mm (1 in) from the drawing is more often a slip of the tape: "
+              "such a measure is left out.",
      .ok = "",
-     .warn = "Of what you measured, {where}: look at its name and at the tape.",
-     .fail = "",
+     .warn = "Of what you measured, {where}: look at its name.",
+     .fail =
+         "[Of what you measured, {where}: ]{measured} is given, and {limit} is drawn. More than "
+         "1 in (25 mm) apart is taken for a slip of the tape, so it is left out and all is "
+         "made as drawn. Measure again; if it came out so, change the drawing.",
      .unknown = "",
      .inputs = ""},
     {.id = "frame.masonry",

@@ -154,3 +154,34 @@ TEST_CASE("the usual points are enough to cut every panel that shows", "[survey]
     CHECK(verdict(e, "survey.readings") == Verdict::Ok);
   }
 }
+
+TEST_CASE("a base that is built has its boards cut to where it stands", "[frame][survey]") {
+  config::Config c = test::preset("stations/garden_shelter");
+  const Evaluation drawn = evaluate_all(c);
+  REQUIRE(drawn.survey->base.has_value());
+  REQUIRE(drawn.survey->base->fits);
+  CHECK_FALSE(drawn.survey->built);
+  const double top_mm = drawn.survey->base->top_mm;
+  c.frame.as_built = "base=" + std::to_string(top_mm + 4);
+  const Evaluation e = evaluate_all(c);
+  REQUIRE(e.survey->base.has_value());
+  CHECK(e.survey->built);
+  CHECK(e.survey->digest != drawn.survey->digest);
+  CHECK_THAT(e.survey->base->top_mm, WithinAbs(top_mm + 4, 1e-6));
+  CHECK_THAT(e.build->frame.base_mm, WithinAbs(top_mm + 4, 1e-6));
+  CHECK(verdict(e, "frame.base") == Verdict::Ok);
+  for (std::size_t i = 0; i < e.survey->panels.size(); ++i) {
+    const auto& cut = e.survey->base->cuts[i];
+    if (!cut) continue;
+    const survey::Cut& before = *drawn.survey->base->cuts[i];
+    CHECK_THAT(cut->rip_mm, WithinAbs(before.rip_mm + 4, 1e-6));
+    CHECK_THAT(cut->least_mm, WithinAbs(before.least_mm + 4, 1e-6));
+    CHECK_THAT(cut->compass_unripped_mm, WithinAbs(before.compass_unripped_mm - 4, 1e-6));
+  }
+  // A slip of the tape moves neither.
+  c.frame.as_built = "base=" + std::to_string(top_mm + 40);
+  const Evaluation slip = evaluate_all(c);
+  CHECK_FALSE(slip.survey->built);
+  CHECK(slip.survey->base->top_mm == top_mm);
+  CHECK(verdict(slip, "frame.as_built") == Verdict::Fail);
+}
