@@ -231,7 +231,8 @@ Sheet apart_sheet(const config::Config& config, const evaluate::Evaluation& e,
   SheetPen pen(d, line, view.units, true);
   for (const parts::Part& part : build.parts.parts) {
     if ((step.now & layer_of(part.kind)) == 0) continue;
-    pen.note(part_name(part) + ": " + part_size(part, view.units));
+    pen.note(part_name(part) + ": " + part_size(part, e, view.units) +
+             (ground_cut(part, e) ? "; cut to the ground" : ""));
   }
   pen.note(
       "Across and up is true, depth is drawn at half and slanted. Numbers are those of the "

@@ -67,7 +67,7 @@ std::vector<PacketFile> packet_files(const config::Config& config,
   files.push_back({"packet.pdf", document_pdf(document)});
   files.push_back({"packet.html", document_html(document)});
   if (evaluation.build && evaluation.build->frame.made()) {
-    files.push_back({"parts.csv", parts_csv(*evaluation.build)});
+    files.push_back({"parts.csv", parts_csv(evaluation)});
     files.push_back({"hardware.csv", hardware_csv(*evaluation.build)});
   }
   if (evaluation.packet) {

@@ -52,20 +52,23 @@ Table parts_table(const PacketView& view, const evaluate::Build& build) {
       return part.material == frame::Material::Metal ? metal_length(mm, view.choice.units)
                                                      : shop_length(mm, view.choice.units, false);
     };
+    const auto cut = ground_cut(part, view.evaluation);
     std::string first;
     if (part.rough_length_mm) {
+      const double wide_mm = part.rough_width_mm.value_or(part.width_mm);
       first = length(*part.rough_length_mm) + " x " +
-              length(part.rough_width_mm.value_or(part.width_mm));
+              length(cut ? std::max(wide_mm, cut->most_mm) : wide_mm);
     }
+    std::string width = length(part.width_mm);
+    if (cut) width = length(cut->least_mm) + " to " + length(cut->most_mm) + ", see " + cut->sheets;
     std::string material(frame::material_name(part.material));
     if (!part.stock.empty()) material += " " + part.stock;
     const double down_mm = *std::max_element(part.folds_mm.begin(), part.folds_mm.end());
     if (down_mm > 0) material += ", turned down " + length(down_mm) + " outside";
     table.rows.push_back({std::to_string(part.number), std::string(frame::kind_name(part.kind)),
-                          std::to_string(part.quantity()), length(part.length_mm),
-                          length(part.width_mm), length(part.thick_mm), std::move(first),
-                          std::move(material), part.grain_along ? "along" : "",
-                          places_words(part, build)});
+                          std::to_string(part.quantity()), length(part.length_mm), std::move(width),
+                          length(part.thick_mm), std::move(first), std::move(material),
+                          part.grain_along ? "along" : "", places_words(part, build)});
   }
   return table;
 }
@@ -266,7 +269,7 @@ PacketPart parts_part(const PacketView& view) {
   if (view.evaluation.survey && view.evaluation.survey->base) {
     part.blocks.push_back(
         words("The boards round the base are cut to the ground: rip and scribe them by the base's "
-              "profiles. Their width here is what they would be on level ground."));
+              "profiles. Their width here is the least and the most that stays."));
   }
   part.blocks.push_back(rows(parts_table(view, *build)));
   part.blocks.push_back(rows(hardware_table(*build)));

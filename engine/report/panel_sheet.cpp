@@ -168,10 +168,16 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
            (part.stock.empty() ? "" : " " + part.stock) + ", " + told(part.thick_mm) +
            " thick; place: " + places_words(part, build));
   std::string sizes = "Finished " + told(length) + " x " + told(width);
+  const auto cut = ground_cut(part, e);
+  if (cut) {
+    sizes = "Drawn as on level ground: " + pen.length(length) + " long, " +
+            ground_cut_words(*cut, view.units);
+  }
   if (part.rough_length_mm) {
+    const double wide_mm = part.rough_width_mm.value_or(width);
     sizes += "; first cut " + pen.length(*part.rough_length_mm) + " x " +
-             pen.length(part.rough_width_mm.value_or(width)) + " (" + source_note("frame.rough") +
-             ")";
+             pen.length(cut ? std::max(wide_mm, cut->most_mm) : wide_mm) + " (" +
+             source_note("frame.rough") + ")";
   }
   pen.note(sizes);
   const std::array<std::string, 2> faces{"up, the " + sides[0], "down, the " + sides[1]};

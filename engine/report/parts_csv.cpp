@@ -19,7 +19,8 @@ void put_length(CsvWriter& out, const std::optional<double>& mm) {
 
 }  // namespace
 
-std::string parts_csv(const evaluate::Build& build) {
+std::string parts_csv(const evaluate::Evaluation& evaluation) {
+  const evaluate::Build& build = *evaluation.build;
   CsvWriter out;
   out.head({"number",
             "part",
@@ -44,7 +45,12 @@ std::string parts_csv(const evaluate::Build& build) {
             "right_edge",
             "lower_edge",
             "upper_edge",
-            "holes"});
+            "holes",
+            "cut_to_ground_least_mm",
+            "cut_to_ground_least_in",
+            "cut_to_ground_most_mm",
+            "cut_to_ground_most_in",
+            "cut_to_ground_sheet"});
   for (const parts::Part& part : build.parts.parts) {
     out.number(part.number, 0);
     out.text(frame::kind_name(part.kind));
@@ -62,6 +68,10 @@ std::string parts_csv(const evaluate::Build& build) {
     int holes = 0;
     for (const parts::Cut& cut : part.cuts) holes += cut.count;
     out.number(holes, 0);
+    const auto cut = ground_cut(part, evaluation);
+    put_length(out, cut ? std::optional(cut->least_mm) : std::nullopt);
+    put_length(out, cut ? std::optional(cut->most_mm) : std::nullopt);
+    out.text(cut ? cut->sheets : std::string());
     out.end_row();
   }
   return out.take();

@@ -9,7 +9,7 @@
 namespace hs::report {
 
 // One row a part.
-std::string parts_csv(const evaluate::Build& build);
+std::string parts_csv(const evaluate::Evaluation& evaluation);
 // One row a thing that is bought by number.
 std::string hardware_csv(const evaluate::Build& build);
 

@@ -10,6 +10,8 @@
 #include "engine/base/number_text.h"
 #include "engine/evaluate/build.h"
 #include "engine/report/build_sheets.h"
+#include "engine/report/parts_csv.h"
+#include "engine/report/parts_words.h"
 #include "engine/report/phrases.h"
 #include "engine/report/report_json.h"
 #include "engine/report/sheet_parts.h"
@@ -154,6 +156,39 @@ TEST_CASE("a board's drawing has every height of its cut, at its place", "[repor
     CHECK(index == base_cut_count(e));
   }
   CHECK(boards > 5);
+}
+
+TEST_CASE("a board of the base is told by what its cut leaves where the ground is read",
+          "[report][ground]") {
+  const config::Config config = test::preset("stations/garden_shelter");
+  const evaluate::Evaluation e = evaluate::evaluate_all(config);
+  REQUIRE(e.survey->base.has_value());
+  const auto& parts = e.build->parts.parts;
+  const std::string csv = parts_csv(e);
+  int boards = 0;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const auto cut = ground_cut(parts[i], e);
+    const Sheet sheet = panel_sheet(config, e, {.units = Units::Millimetre}, i);
+    INFO(sheet.title);
+    CHECK((sheet.description.find("cut to the ground") != std::string::npos) == cut.has_value());
+    CHECK((sheet.description.find("Finished") != std::string::npos) != cut.has_value());
+    const std::string size = part_size(parts[i], e, Units::Millimetre);
+    CHECK((size.find(" (base_") != std::string::npos) == cut.has_value());
+    if (!cut) continue;
+    ++boards;
+    CHECK(parts[i].material == frame::Material::BaseBoard);
+    // Each sheet that it names is the one of its place: as long as the board, or an end's line.
+    const auto index = static_cast<std::size_t>(cut->sheets[5] - '1');
+    REQUIRE(index < base_cut_count(e));
+    if (parts[i].kind != frame::Kind::BaseFront) continue;
+    const bool oven = e.build->frame.pieces[parts[i].pieces[0]].oven;
+    CHECK(base_cut_title(e, index) ==
+          (oven ? "Front of the oven's counter, cut" : "Front of the dough counter, cut"));
+    const std::string words = ground_cut_words(*cut, Units::Millimetre);
+    CHECK(sheet.description.find(words) != std::string::npos);
+    CHECK(csv.find(cut->sheets) != std::string::npos);
+  }
+  CHECK(boards > 2);
 }
 
 TEST_CASE("drawings are found by name as far as there are parts", "[report][build]") {

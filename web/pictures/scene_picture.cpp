@@ -277,7 +277,7 @@ void ScenePicture::picked_words(Ui& ui, const Rect& rect, const SceneInput& inpu
   if (number > 0) {
     const parts::Part& part = build.parts.parts[static_cast<std::size_t>(number) - 1];
     first = "Part " + report::part_name(part);
-    second = report::part_size(part, input.view.units);
+    second = report::part_size(part, input.evaluation, input.view.units);
   }
   const float wide = std::min(
       rect.w, std::max(ui.width(first, kWords, true), ui.width(second, kWords)) + 2 * kPad);
