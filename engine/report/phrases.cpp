@@ -79,6 +79,16 @@ std::string percent(double share) {
   return fixed(std::min(99.0, std::round(share * 100)), 0) + " %";
 }
 
+std::string percent_apart(double share, double from) {
+  constexpr int kMostDecimals = 4;
+  std::string text = percent(share);
+  for (int decimals = 1; text == percent(from) && decimals <= kMostDecimals; ++decimals) {
+    const std::string finer = trimmed(share * 100, decimals) + " %";
+    if (finer != trimmed(from * 100, decimals) + " %") text = finer;
+  }
+  return text;
+}
+
 std::string heat_flux(double kw_m2) { return fixed(kw_m2, 2) + " kW/m\u00B2"; }
 
 std::string lux(double lx) { return fixed(lx, 0) + " lx"; }

@@ -39,6 +39,8 @@ std::string distance(double mm, Units units, Round round = Round::Nearest);
 
 // "76 %". Never 100 % below sight::kAllSeen, never 0 % above nothing.
 std::string percent(double share);
+// The same with decimals, where whole ones would say that two shares are equal: "1.96 %".
+std::string percent_apart(double share, double from);
 
 // "1.42 kW/m²"; "540 lx".
 std::string heat_flux(double kw_m2);

@@ -79,6 +79,12 @@ Words number(const Context& s, const std::optional<double>& given, Part part) {
       return {};
     case rules::Unit::Distance:
       return distance(value, s.units, part == Part::Limit ? Round::Nearest : Round::Up);
+    case rules::Unit::Share:
+      // What is short of its limit never reads as if it met it.
+      if (part == Part::Measured && s.finding.verdict != Verdict::Ok && s.finding.limit) {
+        return percent_apart(value, *s.finding.limit);
+      }
+      return percent(value);
     default:
       return in_unit(s.rule.unit, value, s.units);
   }

@@ -81,9 +81,20 @@ Table summary_table(const Page& page, const SurveyResult& s) {
     row("Front to back", each(s.plane->back, "rising to the back", "rising to the front"));
     const std::string_view way = downhill(*s.slope);
     row("Water runs", way.empty() ? std::string("nowhere: it is level")
-                                  : "to the " + std::string(way) + ", " + percent(s.slope->share));
-    row("Off the plane", cut_length(s.usual_off_mm, page.units) + " as a rule, " +
-                             cut_length(s.worst_off_mm, page.units) + " at most");
+                                  : "to the " + std::string(way) + ", " +
+                                        trimmed(100 * s.slope->share, 1) + " %");
+    std::string off = cut_length(s.usual_off_mm, page.units) + " as a rule, " +
+                      cut_length(s.worst_off_mm, page.units) + " at most";
+    if (!s.doubts.empty()) {
+      double doubtful_mm = 0;
+      for (const std::size_t i : s.doubts) {
+        const survey::Point& point = s.levels.points[i];
+        doubtful_mm =
+            std::max(doubtful_mm, std::abs(*point.height_mm - s.plane->at(point.x_mm, point.y_mm)));
+      }
+      off += ", without what is doubtful: that is up to " + cut_length(doubtful_mm, page.units);
+    }
+    row("Off the plane", std::move(off));
   }
   if (s.base) row("Top of the base", base_top(s, page.units));
   row("One reading", "plus or minus " + cut_length(s.reading_error_mm, page.units));

@@ -360,3 +360,20 @@ TEST_CASE("every doubtful point has its own words, high or low or read twice apa
   CHECK(all[2].find("\u00bd in apart") != std::string::npos);
   CHECK(all[2].find("remove") != std::string::npos);
 }
+
+TEST_CASE("a fall that is a little short never reads as if it were enough", "[evaluate][survey]") {
+  config::Config c = level_site();
+  c.site.ground = config::Ground::Paving;
+  for (const double share : {0.0151, 0.0199, 0.01996}) {
+    for (std::size_t i = 0; i < c.survey.points.size(); ++i) {
+      c.survey.points[i].reading_mm = 900 + share * c.survey.points[i].y_mm;
+    }
+    const evaluate::Evaluation e = evaluate::evaluate(c);
+    const Finding* finding = found(e, "survey.drainage");
+    REQUIRE(finding->verdict == Verdict::Warn);
+    const std::string words = report::sentence(*finding, c, e, report::Units::Inch);
+    INFO(words);
+    CHECK(words.find("only 2 %") == std::string::npos);
+    CHECK(words.find("2 % is asked for") != std::string::npos);
+  }
+}
