@@ -10,7 +10,7 @@ import { makeForms } from './forms.js';
 import { makeKeep } from './keep.js';
 import { workOffline } from './offline.js';
 import { listenToPaper, listenToStrips } from './paper.js';
-import { openReason, showResults } from './results.js';
+import { openGround, openReason, showResults } from './results.js';
 import { makeShare } from './share.js';
 import { makeStart } from './start.js';
 import { makeStations, nameOf } from './stations.js';
@@ -162,7 +162,13 @@ export function makeDocument(program, host) {
   share.heedDrops(tell);
   const paper = listenToPaper(engine, host.units, (rule) => openRule(rule));
   listenToStrips(engine, host.units);
-  const survey = makeSurvey(engine, actions, { after, place: find('ground') });
+  const survey = makeSurvey(engine, actions, {
+    after, place: find('ground'),
+    openResult(name) {
+      host.openSheet('why');
+      openGround(name);
+    },
+  });
   const stock = makeStock(engine, actions, { after, place: find('ground') });
 
   const shelfPlace = el('section', { id: 'kept' });
@@ -219,6 +225,10 @@ export function makeDocument(program, host) {
     host.openSheet('why');
     openReason(rule);
   };
+  const openReadings = () => {
+    host.openSheet('oven');
+    survey.reveal();
+  };
   const openCook = (index) => {
     host.openSheet('people');
     forms.showCook(index);
@@ -255,7 +265,7 @@ export function makeDocument(program, host) {
     const page = engine.page();
     host.unitsAre(page.units);
     person = Math.min(engine.person(), cooks().length - 1);
-    showResults(page, { openRule, openField });
+    showResults(page, { openRule, openField, openReadings });
     drawings.update(page);
     family.update(page);
     start.update(byPath.get('title').values[0] === example.title, byPath.get('oven.kind'), page.units);

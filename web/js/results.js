@@ -98,7 +98,8 @@ export const makeTable = () => scroller(el('table', {},
   el('caption'), el('thead', {}, el('tr')), el('tbody')));
 
 function section(element, data, openRule) {
-  const [title, intro, tables, items, fine] = element.children;
+  const [title, intro, back, tables, items, fine] = element.children;
+  setHidden(back, data.id !== 'ground');
   element.dataset.section = data.id;
   setText(title, data.title);
   setText(intro, data.intro);
@@ -110,7 +111,7 @@ function section(element, data, openRule) {
   fillItems(items, fine, data.items || [], openRule);
 }
 
-function sections(page, openRule) {
+function sections(page, openRule, openReadings) {
   const places = [...document.querySelectorAll('[data-sections]')];
   const named = new Set(places.flatMap((place) => place.dataset.sections.split(' ')));
   for (const place of places) {
@@ -120,7 +121,7 @@ function sections(page, openRule) {
       ? page.sections.filter(({ id }) => !named.has(id))
       : names.flatMap((name) => page.sections.filter(({ id }) => id === name));
     syncList(place, wanted, () => el('section', {}, el('h3'), el('p'),
-      el('div'), el('div'), el('details', {}, el('summary'), el('div'))),
+      el('button', { type: 'button', class: 'plain', text: 'The readings, point by point', click: openReadings }), el('div'), el('div'), el('details', {}, el('summary'), el('div'))),
       (element, data) => section(element, data, openRule));
   }
 }
@@ -163,7 +164,20 @@ export function openReason(rule) {
   return true;
 }
 
-export function showResults(page, { openRule, openField }) {
+// What comes of the readings of the ground: a table of the section, or what is said of a rule.
+export function openGround(name) {
+  const section = document.querySelector('[data-section="ground"]');
+  const tables = section.querySelectorAll('.scroll');
+  const fall = section.querySelector('[data-rule="survey.drainage"]');
+  const part = name === 'The cuts' ? tables[1] : (name === 'The fall' && fall) || tables[0];
+  const folded = part.closest('details');
+  if (folded) folded.open = true;
+  // With the way back above it.
+  (part === tables[0] ? section : part).scrollIntoView({ block: part === fall ? 'center' : 'start' });
+  part.focus({ preventScroll: true });
+}
+
+export function showResults(page, { openRule, openField, openReadings }) {
   headlines(page, openRule);
   syncList(find('worst'), page.worst?.text ? [page.worst] : [], () => makeItem(openRule),
     (element, worst) => fillItem(element, { verdict: worst.verdict, title: 'Look at this first', sentence: worst.text, why: worst.rule }));
@@ -173,6 +187,6 @@ export function showResults(page, { openRule, openField }) {
       setVerdict(element.firstElementChild, cook.verdict);
       setText(element.lastElementChild, `${cook.name}: ${cook.line}`);
     });
-  sections(page, openRule);
+  sections(page, openRule, openReadings);
   reasons(page, openField);
 }

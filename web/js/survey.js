@@ -11,8 +11,9 @@ const margin_mm = 250;
 const farthest = 48;
 const lines = ['A', 'B', 'C', 'D'];
 
-// `actions` as for makeField; `after(problems)` ends every change. `engine` is the desk's.
-export function makeSurvey(engine, actions, { after, place }) {
+// `actions` as for makeField; `after(problems)` ends every change; `openResult(name)` shows what comes of
+// the readings, by the words of its button. `engine` is the desk's.
+export function makeSurvey(engine, actions, { after, place, openResult }) {
   let chosen = 0;
   let count = 0;
   let points = [];
@@ -48,8 +49,11 @@ export function makeSurvey(engine, actions, { after, place }) {
   const marks = el('p', { class: 'soft', text: '\u25CF read, \u25CB to be read, \u25C6 doubtful, \u25A0 a joint; two rings: read more than once; below the dashed line, the counters\u2019 front: feet.' });
   const howMany = el('p', { id: 'points-left' });
   const findings = el('div', { id: 'ground-told' });
+  const lie = el('p', { id: 'ground-lie' });
+  const ways = el('div', { class: 'row', id: 'ground-ways' },
+    ...['What is high', 'The fall', 'The cuts'].map((text) => el('button', { type: 'button', class: 'plain', text, click: () => openResult(text) })));
   place.append(el('h3', { text: 'The ground, point by point' }), start,
-    el('div', { class: 'survey' }, howMany, plan, marks, card, findings), say);
+    el('div', { class: 'survey' }, howMany, plan, marks, card, lie, findings, ways), say);
   const body = place.querySelector('.survey');
 
   function run(change, then) {
@@ -210,6 +214,18 @@ export function makeSurvey(engine, actions, { after, place }) {
     setText(document.getElementById('point-next'), points.some(({ reading: r }, i) => r === null && i !== chosen) ? 'Next to read' : 'Next');
   }
 
+  // The first two rows of the section's first table name the highest and the lowest point.
+  function showLie(survey, [high, low]) {
+    const known = (survey?.highest_point ?? null) !== null && low;
+    const { falls_to } = survey?.plane ?? {};
+    const falls = falls_to === undefined ? '' : falls_to ? `It falls to the ${falls_to}.` : 'It is level.';
+    setText(lie, [known && `${high.join(': ')}; ${low.join(': ').toLowerCase()}; both from where feet stand.`, falls].filter(Boolean).join(' '));
+    setHidden(lie, lie.textContent === '');
+    setHidden(ways, !known);
+    setHidden(ways.children[1], !falls);
+    setHidden(ways.lastElementChild, !survey?.base);
+  }
+
   function draw() {
     if (count === 0) return;
     drawPlan();
@@ -217,6 +233,10 @@ export function makeSurvey(engine, actions, { after, place }) {
   }
 
   return {
+    reveal() {
+      card.scrollIntoView({ block: 'start' });
+      head.focus({ preventScroll: true });
+    },
     update(rows, report, page) {
       table = rows;
       const values = (key) => rows.get(path(key)).values;
@@ -244,7 +264,9 @@ export function makeSurvey(engine, actions, { after, place }) {
       });
       const unread = points.filter(({ reading: r }) => r === null).length;
       setText(howMany, unread > 0 ? `${count - unread} of ${count} read.` : `All ${count} are read.`);
-      const items = (page.sections.find(({ id }) => id === 'ground')?.items ?? []).filter(({ why }) => told.includes(why));
+      const ground = page.sections.find(({ id }) => id === 'ground');
+      const items = (ground?.items ?? []).filter(({ why }) => told.includes(why));
+      showLie(report.survey, ground?.tables?.[0]?.rows ?? []);
       syncList(findings, items, () => el('p', {}, verdictMark(), ' ', el('span')), (line, item) => {
         setVerdict(line.firstElementChild, item.verdict);
         setText(line.lastElementChild, item.sentence);

@@ -196,6 +196,36 @@ test('what is read after a new line is of that line, also after a reload; the ne
   });
 });
 
+test('beside the readings stands what is high and where it falls, with the ways to it and back', async () => {
+  await withPage({ device: devices.tallPhone, fragment: shelter(), ...inches }, async (page) => {
+    const { report } = await snapshot(page);
+    const { survey } = report;
+    const number = (index) => survey.points[index].reading + 1;
+    await openSheet(page, 'oven');
+    const lie = await page.locator('#ground-lie').textContent();
+    assert.match(lie, new RegExp(`^Highest: point ${number(survey.highest_point)}, .* in above; lowest: point ${number(survey.lowest_point)}, .* in below; both from where feet stand\\. It falls to the ${survey.plane.falls_to}\\.$`));
+    for (const [name, wanted] of [['What is high', /What the ground does/], ['The fall', /ground as read falls/], ['The cuts', /Panels of the base/]]) {
+      await page.locator('#ground-ways button', { hasText: name }).tap();
+      await page.locator('#panel-why').waitFor({ state: 'visible' });
+      await page.waitForFunction((source) => {
+        const part = document.activeElement.closest('.finding, .scroll');
+        if (!part || !new RegExp(source).test(part.textContent)) return false;
+        const { top, bottom } = part.getBoundingClientRect();
+        return top >= document.querySelector('.tools').getBoundingClientRect().bottom - 1 && top < innerHeight - 100 && bottom > 0;
+      }, wanted.source);
+      await page.locator('[data-section="ground"] button', { hasText: 'The readings, point by point' }).tap();
+      await page.locator('#point-head').waitFor({ state: 'visible' });
+      assert.ok(await page.locator('#point-head').evaluate((element) => element === document.activeElement));
+    }
+  });
+  // Without readings there is nothing to say, and nowhere to go.
+  await withPage({ device: devices.tallPhone }, async (page) => {
+    await setOut(page);
+    assert.ok(!await page.locator('#ground-lie').isVisible());
+    assert.equal(await page.locator('#ground-ways button:visible').count(), 0);
+  });
+});
+
 test('a surveyed station shows its points, cuts, cabinets and loads, and hands over its strips', async () => {
   const link = shelter();
   for (const [name, device] of Object.entries({ phone: devices.tallPhone, side: devices.sidePhone, tablet: devices.tablet, desktop: devices.desktop })) {
