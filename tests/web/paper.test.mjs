@@ -7,6 +7,7 @@ import './cases/packet.mjs';
 import './cases/stock.mjs';
 import './cases/templates.mjs';
 import './cases/ground.mjs';
+import './cases/built.mjs';
 import './cases/pictures.mjs';
 import './cases/scene.mjs';
 import './cases/lamp.mjs';

@@ -1,6 +1,7 @@
 // The document side of the page as a whole: everything that is read, typed or listed. Loaded after
 // the picture, and all there is where a browser has no WebGL.
 
+import { makeBuilt } from './built.js';
 import { makeCompare } from './compare.js';
 import { makeDesk } from './desk.js';
 import { el, ownFile, setHidden } from './dom.js';
@@ -169,6 +170,7 @@ export function makeDocument(program, host) {
       openGround(name);
     },
   });
+  const built = makeBuilt(actions, { place: find('strips') });
   const stock = makeStock(engine, actions, { after, place: find('ground') });
 
   const shelfPlace = el('section', { id: 'kept' });
@@ -274,6 +276,7 @@ export function makeDocument(program, host) {
     forms.update(table, person, forgetNext);
     survey.update(byPath, report, page);
     stock.update(byPath, forgetNext);
+    built.update(byPath, report, page, forgetNext);
     setHidden(find('strips'), !report.survey?.base);
     forgetNext = false;
     share.update();

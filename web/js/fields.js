@@ -59,6 +59,12 @@ const split = (inches) => {
   return [Math.floor(parts / 16), parts % 16];
 };
 
+// "29 1/8", to the nearest sixteenth.
+export function sixteenthsText(inches) {
+  const [whole, parts] = split(inches);
+  return [whole || '', fraction(parts)].filter(Boolean).join(' ') || '0';
+}
+
 // All of the text is selected once the hand that came in is up again, which would else undo it.
 function selectOnEntry(input) {
   let entered = false;
@@ -158,7 +164,7 @@ export function makeField(field, index, actions, keys = false) {
   const flip = (part) => {
     const [whole, parts] = inchesNow() ?? [];
     if (whole === undefined) return;
-    input.value = [whole || '', fraction(parts ^ part)].filter(Boolean).join(' ') || '0';
+    input.value = sixteenthsText(whole + (parts ^ part) / 16);
     commit(input.value);
     mark();
   };

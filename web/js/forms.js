@@ -25,6 +25,7 @@ const stationGroups = [
   { into: 'oven-fields', title: 'The ground and the base', closed: true, prefixes: ['survey.'] },
   { into: 'oven-fields', title: 'What it carries and what holds it', closed: true, prefixes: ['loads.'] },
   { into: 'oven-fields', title: 'Saw, power, paint and plan', closed: true, prefixes: ['shop.', 'power.', 'finish.', 'plan.'] },
+  { into: 'as-built-text', prefixes: ['frame.as_built'] },
   { into: 'oven-fields', title: 'More', closed: true, prefixes: [''] },
 ];
 const cookGroups = [
