@@ -40,6 +40,7 @@ Joint joint_of(const frame::Frame& frame, const parts::List& parts, const Piece&
     if (gap_mm < 0 || gap_mm > kNear_mm) continue;
     out.part = parts::number_of(parts, i);
     out.gap_mm = gap_mm;
+    out.alone_mm = std::max(0.0, piece.place.far_mm - other.place.far_mm);
     out.step_mm = piece.place.top_mm - other.place.top_mm;
   }
   return out;
@@ -60,9 +61,18 @@ MetalOrder order_of(const config::Config& config, const frame::Frame& frame,
   double across_mm = 0, deep_mm = 0, longest_mm = 0;
   const double edge_mm = build.metal_mm + build.fit_mm;
   for (const Side side : {Side::Front, Side::Back, Side::Left, Side::Right}) {
-    const double down = frame::turned_down_mm(piece, face_of(side));
+    const auto tail =
+        std::find_if(piece.tails.begin(), piece.tails.end(),
+                     [&](const frame::Tail& one) { return one.side == face_of(side); });
+    const bool tailed = tail != piece.tails.end();
+    const double down = tailed ? tail->down_mm : frame::turned_down_mm(piece, face_of(side));
     sheet::Flange& flange = top.flanges[sheet::index_of(side)];
     flange.down_mm = down;
+    if (tailed) {
+      flange.long_mm = piece.place.far_mm - tail->from_mm;
+      flange.step_mm = tail->out_mm;
+      top.width_mm += tail->out_mm;
+    }
     if (down > 0 && build.hem != config::Hem::None) {
       const bool open = build.hem == config::Hem::Open;
       flange.hem = open ? sheet::Hem::Open : sheet::Hem::Closed;
@@ -74,9 +84,10 @@ MetalOrder order_of(const config::Config& config, const frame::Frame& frame,
     longest_mm = std::max(longest_mm, down);
     const bool ends = side == Side::Left || side == Side::Right;
     if (down > 0) (ends ? across_mm : deep_mm) += edge_mm;
-    if (down == 0 && ends) {
+    if ((down == 0 || tailed) && ends) {
       out.rests_on_joint = true;
       out.joints.push_back(joint_of(frame, parts, piece, side));
+      out.joints.back().tail_mm = flange.long_mm;
     }
   }
   out.blank = sheet::blank_of(top);

@@ -16,9 +16,11 @@ namespace hs::evaluate {
 // An end without a flange, and the top that it meets.
 struct Joint {
   sheet::Side side = sheet::Side::Left;
-  int part = 0;        // that top's number in the parts list; 0: none is near
-  double gap_mm = 0;   // between the two
-  double step_mm = 0;  // how much higher this one is
+  int part = 0;         // that top's number in the parts list; 0: none is near
+  double gap_mm = 0;    // between the two
+  double alone_mm = 0;  // of this one's end, at the back: meets nothing
+  double tail_mm = 0;   // and is turned down
+  double step_mm = 0;   // how much higher this one is
 };
 
 struct MetalOrder {

@@ -341,6 +341,7 @@ Frame frame_of(const config::Config& config, const Asked& asked) {
       add_fronts(work, run);
       add_top(work, run);
     }
+    add_tails(work);
     add_riser(work);
     check_sheets(work);
   }

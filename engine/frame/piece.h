@@ -102,6 +102,15 @@ struct Surface {
   bool operator==(const Surface&) const = default;
 };
 
+// Metal whose end is straight where it meets another top, but turned down from that one's back on:
+// there it stands out by a fold's fit and thickness, over sheets that are not cut for it.
+struct Tail {
+  Face side = Face::Right;
+  double from_mm = 0;  // y where it begins; it ends at the back
+  double out_mm = 0;   // beyond the straight edge, outside
+  double down_mm = 0;  // as turned_down_mm()
+};
+
 // bay: counted from the run's left end from 0; kWholeRun: of no bay. Nth: the how manyeth of its
 // kind in the bay.
 inline constexpr int kWholeRun = -1;
@@ -112,7 +121,8 @@ struct Piece {
   int bay = kWholeRun;
   int nth = 0;
   Block place;
-  std::vector<Block> folds;  // metal: what is turned down from `place`
+  std::vector<Block> folds;  // metal: what is turned down from `place`, and what tails add to it
+  std::vector<Tail> tails;
   Axis thick = Axis::X;
   Axis grain = Axis::Z;
   bool has_grain = true;

@@ -10,6 +10,7 @@ namespace hs::frame {
 namespace {
 
 constexpr double kRib_mm = 300;         // between a block's ribs
+constexpr double kTailLeast_mm = 40;    // a shorter one is left to the bead: our judgement
 constexpr double kMetalMost_mm = 2900;  // what a sheet of 120 in leaves for a folded top
 
 // Where a length is parted: over a box's side, so that no part is longer than `most_mm` if that can
@@ -126,6 +127,45 @@ void add_top(Work& work, const Run& run) {
                       first && run.free_left, last && run.free_right);
     piece.nth = static_cast<int>(i);
     add_piece(work, std::move(piece));
+  }
+}
+
+void add_tails(Work& work) {
+  const config::Materials& build = work.build();
+  if (build.fit_mm < kSeam_mm) return;  // it would stand in the side of its own box
+  std::vector<Piece>& pieces = work.out.pieces;
+  for (Piece& piece : pieces) {
+    if (piece.kind != Kind::MetalTop) continue;
+    for (const Face side : {Face::Left, Face::Right}) {
+      if (piece.at(side).edge != Edge::Straight) continue;
+      const bool right = side == Face::Right;
+      Block& plate = piece.place;
+      const auto other = std::find_if(pieces.begin(), pieces.end(), [&](const Piece& one) {
+        const double apart_mm =
+            right ? one.place.left_mm - plate.right_mm : plate.left_mm - one.place.right_mm;
+        return one.kind == Kind::MetalTop && one.oven != piece.oven && apart_mm > 0 &&
+               apart_mm < 4 * kSeam_mm && std::abs(one.place.top_mm - plate.top_mm) < kSeam_mm;
+      });
+      if (other == pieces.end()) continue;
+      const double from_mm = other->place.far_mm + 2 * kSeam_mm;
+      if (plate.far_mm - from_mm < kTailLeast_mm) continue;
+      const double out_mm = build.metal_mm + build.fit_mm, bottom_mm = piece.folds[0].bottom_mm;
+      Block ledge = plate;
+      ledge.near_mm = from_mm;
+      ledge.left_mm = right ? plate.right_mm : plate.left_mm - out_mm;
+      ledge.right_mm = right ? plate.right_mm + out_mm : plate.left_mm;
+      Block skirt = ledge;
+      skirt.bottom_mm = bottom_mm;
+      skirt.top_mm = plate.bottom_mm;
+      skirt.far_mm -= build.metal_mm;
+      (right ? skirt.left_mm : skirt.right_mm) =
+          right ? skirt.right_mm - build.metal_mm : skirt.left_mm + build.metal_mm;
+      Block& back = piece.folds[1];
+      (right ? back.right_mm : back.left_mm) += right ? out_mm : -out_mm;
+      piece.folds.push_back(ledge);
+      piece.folds.push_back(skirt);
+      piece.tails.push_back({side, from_mm, out_mm, plate.top_mm - bottom_mm});
+    }
   }
 }
 

@@ -54,6 +54,8 @@ void add_boxes(Work& work, const Run& run);
 void add_fronts(Work& work, const Run& run);
 void add_face_frame(Work& work, const Run& run);
 void add_top(Work& work, const Run& run);
+// Where a top is deeper than the one that it meets, what is left of its end is turned down.
+void add_tails(Work& work);
 void add_riser(Work& work);
 // Openings high and low in the bay's back and in its doors.
 void add_gas_openings(Work& work, const Run& run, int bay);

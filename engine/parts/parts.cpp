@@ -67,6 +67,12 @@ Part part_of(const Piece& piece) {
   for (std::size_t i = 0; i < part.folds_mm.size(); ++i) {
     part.folds_mm[i] = tenth(frame::turned_down_mm(piece, sides[i + 2]));
   }
+  for (const frame::Tail& tail : piece.tails) {
+    part.tails.push_back({tail.side == sides[2] ? At::Start : At::End,
+                          tenth(piece.place.far_mm - tail.from_mm), tenth(tail.out_mm),
+                          tenth(tail.down_mm)});
+    part.length_mm = tenth(part.length_mm + tail.out_mm);
+  }
   const bool swapped = axes.along != frame::u_of(piece.thick);
   for (const frame::Hole& hole : piece.holes) {
     Cut cut;
@@ -147,6 +153,10 @@ std::vector<long long> key_of(Part& part) {
     key.push_back(10 * static_cast<long long>(surface.coat) + static_cast<long long>(surface.edge));
   }
   for (const double mm : part.folds_mm) key.push_back(quanta(mm));
+  for (const Tail& tail : part.tails) {
+    key.push_back(static_cast<long long>(tail.at));
+    for (const double mm : {tail.long_mm, tail.inside_mm, tail.down_mm}) key.push_back(quanta(mm));
+  }
   for (const Cut& cut : part.cuts) {
     for (const long long number : numbers(cut)) key.push_back(number);
   }

@@ -4,7 +4,8 @@
 // A part is told in its own frame: along its length (the way of its grain, or its longer side), and
 // across it, from one corner, looking at its front face; length, width and the front face's outside
 // make a right-handed frame, so no part is its own mirror image. Pieces are equal where one can be
-// turned into the other: same material, sizes to 0.1 mm, faces, edges and holes.
+// turned into the other: same material, sizes to 0.1 mm, faces, edges and holes. Metal alone is not
+// turned: its order names front, back, left and right as the cook sees them.
 
 #include <array>
 #include <cstddef>
@@ -35,6 +36,13 @@ struct Cut {
   bool operator==(const Cut&) const = default;
 };
 
+// Metal that is turned down along the last of its start or end only, up to High. The part is as
+// long as that; the rest of the end is straight, so far inside it.
+struct Tail {
+  At at = At::End;
+  double long_mm = 0, inside_mm = 0, down_mm = 0;
+};
+
 struct Part {
   int number = 0;  // from 1, in the list's order
   frame::Kind kind = frame::Kind::Side;
@@ -45,6 +53,7 @@ struct Part {
   bool grain_along = false;                               // false: it has none
   std::array<frame::Surface, 6> surfaces{};               // by At
   std::array<double, 4> folds_mm{};  // metal: turned down at Start, End, Low, High, outside; 0: not
+  std::vector<Tail> tails;
   std::vector<Cut> cuts;
   std::vector<std::size_t> pieces;  // which of the pieces it is, by index
   // Of each of these pieces, which of its faces the surfaces are, by At.

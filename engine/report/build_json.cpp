@@ -179,6 +179,17 @@ void put_part(JsonWriter& out, const Frame& frame, const Part& part) {
     for (std::size_t i = 0; i < part.folds_mm.size(); ++i) put_mm(out, kNames[i], part.folds_mm[i]);
     out.end_object();
   }
+  out.key("turned_down_tails");
+  out.begin_list();
+  for (const parts::Tail& tail : part.tails) {
+    out.begin_object();
+    put_text(out, "at", tail.at == parts::At::Start ? "start" : "end");
+    put_mm(out, "long_mm", tail.long_mm);
+    put_mm(out, "inside_mm", tail.inside_mm);
+    put_mm(out, "down_mm", tail.down_mm);
+    out.end_object();
+  }
+  out.end_list();
   put_cuts(out, part);
   out.key("places");
   out.begin_list();

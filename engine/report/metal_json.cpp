@@ -148,6 +148,8 @@ void put_order(JsonWriter& out, const MetalOrder& order) {
     put_number(out, "part", joint.part > 0 ? std::optional<double>(joint.part) : std::nullopt, 0);
     put_fine(out, "gap_mm", joint.gap_mm);
     put_fine(out, "step_mm", joint.step_mm);
+    put_fine(out, "alone_mm", joint.alone_mm);
+    put_fine(out, "tail_mm", joint.tail_mm);
     out.end_object();
   }
   out.end_list();

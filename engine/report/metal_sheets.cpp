@@ -30,11 +30,9 @@ std::vector<double> stops(std::set<double> places, double end) {
 void put_stops(Drawing& d, const std::vector<double>& all_across, const std::vector<double>& all_up,
                double line, Units units) {
   double y = -1.6 * line;
-  const std::size_t count = all_across.size();
-  // Where all stand close together the farthest comes first: no line runs through a name.
-  const bool close = all_across.back() - all_across[std::min<std::size_t>(1, count - 1)] < 8 * line;
-  for (std::size_t i = 1; i < count; ++i, y -= 1.7 * line) {
-    const double at = all_across[close ? count - i : i];
+  // The farthest first: no line runs through a name.
+  for (std::size_t i = all_across.size(); i-- > 1; y -= 1.7 * line) {
+    const double at = all_across[i];
     d.dimension({0, y}, {at, y}, "");
     d.text(Role::Label, {at + 0.5 * line, y}, metal_length(at, units));
     d.line(Role::Dimension, {at, 0}, {at, y - 0.3 * line}, Weight::Thin);
@@ -103,6 +101,11 @@ Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
     const bool level = std::abs(bend.from.y_mm - bend.to.y_mm) < 0.05;
     (level ? up : across).insert(level ? bend.from.y_mm : bend.from.x_mm);
   }
+  std::set<double> bends_across = across, bends_up = up;
+  for (const sheet::Spot& start : blank.starts) {
+    across.insert(start.x_mm);
+    up.insert(start.y_mm);
+  }
   for (const sheet::BlankHole& hole : blank.holes) {
     const double radius = hole.diameter_mm / 2;
     d.outline(Role::Dimension, ellipse({hole.at.x_mm, hole.at.y_mm}, radius, radius));
@@ -114,18 +117,20 @@ Sheet metal_sheet(const config::Config& config, const evaluate::Evaluation& e,
   const auto name = [&](sheet::Side side, Spot at, Align align) {
     constexpr std::string_view kNames[] = {"front", "back", "left", "right"};
     const std::size_t i = sheet::index_of(side);
-    const bool turned = order.top.flanges[i].down_mm > 0;
-    d.text(Role::Label, at, std::string(kNames[i]) + (turned ? "" : ", straight"), align);
+    const sheet::Flange& flange = order.top.flanges[i];
+    std::string words(kNames[i]);
+    if (flange.down_mm == 0) words += ", straight";
+    if (flange.long_mm > 0) words += ", part straight, part turned down";
+    d.text(Role::Label, at, std::move(words), align);
   };
-  const double front = up.empty() ? 0 : *up.begin(), left = across.empty() ? 0 : *across.begin();
   const auto turned = [&](sheet::Side side) {
     return order.top.flanges[sheet::index_of(side)].down_mm > 0;
   };
-  const double half_up = 0.75 * blank.depth_mm, half_across = blank.width_mm / 2;
-  const double in_front = turned(sheet::Side::Front) ? front : 0;
-  const double in_back = turned(sheet::Side::Back) ? *up.rbegin() : blank.depth_mm;
-  const double in_left = turned(sheet::Side::Left) ? left : 0;
-  const double in_right = turned(sheet::Side::Right) ? *across.rbegin() : blank.width_mm;
+  const double half_up = 0.3 * blank.depth_mm, half_across = blank.width_mm / 2;
+  const double in_front = turned(sheet::Side::Front) ? *bends_up.begin() : 0;
+  const double in_back = turned(sheet::Side::Back) ? *bends_up.rbegin() : blank.depth_mm;
+  const double in_left = turned(sheet::Side::Left) ? *bends_across.begin() : 0;
+  const double in_right = turned(sheet::Side::Right) ? *bends_across.rbegin() : blank.width_mm;
   name(sheet::Side::Front, {half_across, in_front + 1.2 * line}, Align::Centre);
   name(sheet::Side::Back, {half_across, in_back - 1.2 * line}, Align::Centre);
   name(sheet::Side::Left, {in_left + 0.6 * line, half_up}, Align::Left);

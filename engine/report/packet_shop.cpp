@@ -134,8 +134,19 @@ std::string joint_words(const evaluate::Joint& joint, Units units) {
                 ? ": bare metal and sheet show there, so fold or cap that edge by what is measured."
                 : ", whose edge shows above it: seal it against what stands there.");
   }
-  return words + "butts against " + other + ", " + metal_length(joint.gap_mm, units) +
-         " between the two, filled with a bead of sealant" + from_rule("metal.joint") + ".";
+  words += "butts against " + other + ", " + metal_length(joint.gap_mm, units) +
+           " between the two, filled with a bead of sealant" + from_rule("metal.joint") + ".";
+  constexpr double kBead_mm = 5;  // what a bead still closes: our judgement
+  if (joint.tail_mm > 0) {
+    words +=
+        " Its last " + metal_length(joint.tail_mm, units) +
+        " at the back meet no other top and are turned down too, beyond that edge by the room "
+        "and the thickness of a fold; a slot one thickness wide frees the bend where it begins.";
+  } else if (joint.alone_mm > kBead_mm) {
+    words += " Its last " + metal_length(joint.alone_mm, units) +
+             " at the back meet nothing: fold or cap them, so that no rain gets in.";
+  }
+  return words;
 }
 
 void put_order(const PacketView& view, DocPart& part, std::size_t index) {
@@ -185,14 +196,14 @@ void put_order(const PacketView& view, DocPart& part, std::size_t index) {
               "relief to " + length(order.blank.relief_mm) + " from both outside faces, R + T, " +
               "where both bends end. They are left open, not welded; a bead closes them" +
               from_rule("metal.corner") + "."));
-    part.blocks.push_back(figure(view,
-                                 {.file = name + "_corner",
-                                  .head = {},
-                                  .caption = "One corner's notch, flat; all are alike."},
-                                 [&](const SheetView& v) {
-                                   return metal_corner_sheet(view.config, view.evaluation, v,
-                                                             index);
-                                 }));
+    part.blocks.push_back(
+        figure(view,
+               {.file = name + "_corner",
+                .head = {},
+                .caption = "One corner's notch, flat: all corners of two flanges are alike."},
+               [&](const SheetView& v) {
+                 return metal_corner_sheet(view.config, view.evaluation, v, index);
+               }));
   }
   part.blocks.push_back(rows(told_table(order, units)));
   part.blocks.push_back(rows(bend_table(order, units)));

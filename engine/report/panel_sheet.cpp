@@ -97,7 +97,18 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
   const auto told = [&](double mm) {
     return metal ? metal_length(mm, view.units) : pen.length(mm);
   };
-  const std::array outline{Spot{0, 0}, Spot{length, 0}, Spot{length, width}, Spot{0, width}};
+  std::vector<Spot> outline{{0, 0}, {length, 0}, {length, width}, {0, width}};
+  for (const parts::Tail& tail : part.tails) {
+    const double up = width - tail.long_mm;
+    if (tail.at == parts::At::End) {
+      const double x = length - tail.inside_mm;
+      outline[1].x_mm = x;
+      outline.insert(outline.begin() + 2, {{x, up}, {length, up}});
+    } else {
+      outline[0].x_mm = tail.inside_mm;
+      outline.insert(outline.end(), {{0, up}, {tail.inside_mm, up}});
+    }
+  }
   d.polygon(Role::Cabinet, outline);
   d.outline(Role::Person, outline, Weight::Normal);
 
@@ -185,6 +196,12 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
                                          "below, its " + sides[4], "above, its " + sides[5]};
   pen.note("Its " + sides[0] + " lies up here. Faces: " + sides_words(part, faces, 0, view.units) +
            ". Edges: " + sides_words(part, edges, faces.size(), view.units) + ".");
+  for (const parts::Tail& tail : part.tails) {
+    pen.note("The " + std::string(tail.at == parts::At::Start ? "left" : "right") +
+             " edge is straight " + told(tail.inside_mm) + " inside that size, but for its last " +
+             told(tail.long_mm) + " at the back: it meets no other top there and is turned down " +
+             told(tail.down_mm) + ".");
+  }
   if (metal) {
     pen.note(
         "Sizes are outside, over the turned-down edges, and from the upper face down. Make it "

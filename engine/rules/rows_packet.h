@@ -160,7 +160,8 @@ inline constexpr RuleRow kPacketRows[] = {
      .clause = "",
      .basis = Basis::CommonPractice,
      .words = "Both are straight there and butt, 1 mm each side of the joint left for a bead of "
-              "sealant that stays soft.",
+              "sealant that stays soft. A top deeper than its neighbour is turned down again from "
+              "2 mm behind that one's back on, so that rain meets no raw edge.",
      .ok = "",
      .warn = "",
      .fail = "",

@@ -134,6 +134,30 @@ struct Checker {
           least_flange_mm(top.metal, top.limits));
   }
 
+  // A side flange that is shorter than its side: long enough to be bent, the rest of the side too.
+  void part(Side side) {
+    const Flange& f = flange(side);
+    const double needed = least_flange_mm(top.metal, top.limits);
+    const bool end = side == Side::Left || side == Side::Right;
+    const Remark remark{.where = side_name(side),
+                        .what = "is not turned down along a part of its side that can be folded",
+                        .measured_mm = end ? f.long_mm : 0,
+                        .advice = "Fold the whole side, or none of it."};
+    const double back = has(Side::Back) ? thick_mm() + top.corner_gap_mm : 0;
+    least(remark, back + needed);
+    most(remark, top.depth_mm - (has(Side::Front) ? setback() : 0) - needed);
+    least({.where = side_name(side),
+           .what = "has a straight edge outside it",
+           .measured_mm = f.step_mm,
+           .advice = "Give how far the straight edge is inside the flange."},
+          0);
+    most({.where = side_name(side),
+          .what = "stands too far beyond its straight edge",
+          .measured_mm = f.step_mm,
+          .advice = "Cut the sheets for it instead."},
+         f.down_mm);
+  }
+
   void flanges() {
     for (const Side side : {Side::Front, Side::Back, Side::Left, Side::Right}) {
       const Flange& f = flange(side);
@@ -148,6 +172,7 @@ struct Checker {
         hem(side);
         if (side == Side::Front || side == Side::Back) between(side);
       }
+      if (f.long_mm != 0) part(side);
       most({.where = side_name(side),
             .what = "is longer than a flange",
             .measured_mm = f.down_mm,
@@ -215,6 +240,7 @@ struct Checker {
     const double long_mm = lap ? top.width_mm : top.depth_mm;
     // A lapping flange hides the other's thickness; a side flange begins behind it.
     const auto end = [&](Side side) {
+      if (side == Side::Front && f.long_mm > 0) return top.depth_mm - f.long_mm + cut;
       return cut + (has(side) ? thick_mm() + (lap ? 0 : top.corner_gap_mm) : 0);
     };
     to_edge(number, h.x_mm - half, end(first));

@@ -53,6 +53,7 @@ struct Corner {
   double lap_from_mm = 0;        // where the front or back flange's flat begins
   double lap_bend_from_mm = 0;   // and its bend
   double hem_from_mm = 0;        // where its hem begins
+  bool meeting = false;          // of two flanges
 };
 
 // The notch leaves the folded side flange the corner's gap behind the lapping one. Its inner corner
@@ -65,6 +66,7 @@ Corner corner_of(const Top& top, const Flat& side, const Flat& lap, const Flange
     return corner;
   }
   const Metal& metal = top.metal;
+  corner.meeting = true;
   corner.side_from_mm = lap.edge_mm + metal.thick_mm + top.corner_gap_mm;
   corner.side_bend_from_mm = std::max(corner.side_from_mm, lap.tangent_mm);
   corner.lap_from_mm = side.edge_mm;
@@ -89,6 +91,25 @@ Corner corner_of(const Top& top, const Flat& side, const Flat& lap, const Flange
     corner.path.push_back({corner.hem_from_mm, lap.hem_mm});
   }
   corner.path.push_back({corner.hem_from_mm, 0});
+  return corner;
+}
+
+// The front corner of a side that is turned down from further back on.
+Corner start_of(const Top& top, const Flat& side, const Flat& front, const Flange& flange) {
+  Corner corner;
+  const double from = front.edge_mm + top.depth_mm - flange.long_mm;
+  const double straight = side.edge_mm + flange.step_mm;
+  corner.side_from_mm = corner.side_bend_from_mm = from;
+  corner.lap_from_mm = corner.lap_bend_from_mm = corner.hem_from_mm = straight;
+  corner.path = {{0, from}};
+  if (straight < side.tangent_mm) {
+    corner.path.push_back({side.tangent_mm, from});
+    corner.path.push_back({side.tangent_mm, from - top.metal.thick_mm});
+    corner.path.push_back({straight, from - top.metal.thick_mm});
+  } else {
+    corner.path.push_back({straight, from});
+  }
+  corner.path.push_back({straight, 0});
   return corner;
 }
 
@@ -137,7 +158,13 @@ struct Maker {
     const Side sides[] = {Side::Left, Side::Right, Side::Right, Side::Left};
     const Side laps[] = {Side::Front, Side::Front, Side::Back, Side::Back};
     for (std::size_t i = 0; i < 4; ++i) {
-      corners[i] = corner_of(top, flat(sides[i]), flat(laps[i]), top.flanges[index_of(sides[i])]);
+      const Flange& flange = top.flanges[index_of(sides[i])];
+      const bool start = laps[i] == Side::Front && flat(sides[i]).there && flange.long_mm > 0;
+      corners[i] = start ? start_of(top, flat(sides[i]), flat(laps[i]), flange)
+                         : corner_of(top, flat(sides[i]), flat(laps[i]), flange);
+      if (start) {
+        out.starts.push_back(placed(i, {corners[i].lap_from_mm, corners[i].side_from_mm}));
+      }
       std::vector<Spot> path = corners[i].path;
       // Anticlockwise a corner is reached along the side at the front left and the back right.
       if (i % 2 == 1) std::reverse(path.begin(), path.end());
@@ -148,7 +175,7 @@ struct Maker {
   // All notches are alike where their flanges are: the first is told.
   void notch() {
     for (const Corner& corner : corners) {
-      if (corner.path.size() < 2 || !out.notch.empty()) continue;
+      if (!corner.meeting || !out.notch.empty()) continue;
       out.notch = corner.path;
       out.relief_mm = setback_mm(top.metal, 90);
     }
@@ -239,6 +266,10 @@ struct Maker {
       if (!flat(side).there) continue;
       out.told.push_back({side_name(side), "height", f.down_mm, Reads::Outside});
       out.told.push_back({side_name(side), "height", f.down_mm - t, Reads::Inside});
+      if (f.long_mm > 0) {
+        out.told.push_back({side_name(side), "length, to the back", f.long_mm, Reads::Outside});
+        out.told.push_back({side_name(side), "straight edge before it", f.step_mm, Reads::Outside});
+      }
       if (f.hem == Hem::None) continue;
       out.told.push_back({side_name(side), "hem's return", f.return_mm, Reads::Outside});
       const double gap = f.hem == Hem::Open ? f.gap_mm : 0;

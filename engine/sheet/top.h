@@ -9,6 +9,8 @@
 // square relief where the two bends would meet. Blank frame: x to the right and y to the back as
 // the cook sees it, from the blank's own front left corner, the top's face up; every bend goes
 // down.
+// Where a side flange is not as long as its side it begins at a slot one thickness wide, to where
+// its bend ends.
 //
 // Upstands, drips kicked outward and tops that are not rectangles are left out.
 
@@ -37,6 +39,9 @@ struct Flange {
   Hem hem = Hem::None;   // the return always inside
   double return_mm = 0;  // of the hem, outside, from the lowest edge up
   double gap_mm = 0;     // an open hem's inside
+  // Left and right: only so much of the side, up to the back, is turned down; 0: all of it. The
+  // rest of the side is a straight edge, so far inside the flange's outside.
+  double long_mm = 0, step_mm = 0;
 };
 
 // A round hole. In the top: x, y from the outside of its front left corner. In a flange: x along
@@ -138,6 +143,8 @@ struct Blank {
   // and 0: no such corner.
   std::vector<Spot> notch;
   double relief_mm = 0;
+  // Where a side flange shorter than its side begins: on the straight edge's line.
+  std::vector<Spot> starts;
   double area_mm2 = 0;  // without notches and holes
   double mass_kg = 0;
   int sheet = -1;  // the first of usual_sheets() that it fits on by its polish; -1: none

@@ -424,9 +424,42 @@ TEST_CASE("the parts list and the metal order tell one outside size and the same
     constexpr sheet::Side kSides[] = {sheet::Side::Left, sheet::Side::Right, sheet::Side::Front,
                                       sheet::Side::Back};
     for (std::size_t i = 0; i < part.folds_mm.size(); ++i) {
-      const double down_mm = order.top.flanges[sheet::index_of(kSides[i])].down_mm;
+      const sheet::Flange& flange = order.top.flanges[sheet::index_of(kSides[i])];
+      const double down_mm = flange.long_mm > 0 ? 0 : flange.down_mm;  // tails are told apart
       CHECK_THAT(part.folds_mm[i], WithinAbs(down_mm, 0.051));
     }
+  }
+}
+
+TEST_CASE("a top deeper than its neighbour is turned down from that one's back on",
+          "[packet][metal]") {
+  config::Config c = demo();
+  const Evaluation e = evaluate_packet(c, Marks::Exact, kFewSteps);
+  const auto& orders = e.packet->metal.orders;
+  const auto order = std::find_if(orders.begin(), orders.end(),
+                                  [](const MetalOrder& one) { return !one.joints.empty(); });
+  REQUIRE(order != orders.end());
+  REQUIRE(order->joints.size() == 1);
+  const Joint& joint = order->joints[0];
+  const sheet::Flange& flange = order->top.flanges[sheet::index_of(joint.side)];
+  // Backs at 690 and 530 (650 of oven and 40; 610 less 80 of setback), and 2 mm for the bead;
+  // beyond the straight edge by metal and fit.
+  CHECK_THAT(joint.gap_mm, WithinAbs(2, 1e-9));
+  CHECK_THAT(joint.alone_mm, WithinAbs(160, 1e-9));
+  CHECK_THAT(flange.long_mm, WithinAbs(158, 1e-9));
+  CHECK_THAT(joint.tail_mm, WithinAbs(158, 1e-9));
+  CHECK_THAT(flange.step_mm, WithinAbs(c.build.metal_mm + c.build.fit_mm, 1e-9));
+  CHECK(flange.down_mm == order->top.flanges[0].down_mm);
+  CHECK(order->blank.possible());
+  const parts::Part& part = e.build->parts.parts[static_cast<std::size_t>(order->part - 1)];
+  REQUIRE(part.tails.size() == 1);
+  CHECK_THAT(part.tails[0].long_mm, WithinAbs(158, 0.051));
+  CHECK_THAT(part.tails[0].down_mm, WithinAbs(flange.down_mm, 0.051));
+  // As deep as each other there is nothing to turn down.
+  c.station.prep_depth_mm = 770;
+  const Evaluation level = evaluate_packet(c, Marks::Exact, kFewSteps);
+  for (const MetalOrder& one : level.packet->metal.orders) {
+    for (const Joint& other : one.joints) CHECK((other.alone_mm == 0 && other.tail_mm == 0));
   }
 }
 

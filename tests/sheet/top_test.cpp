@@ -240,6 +240,46 @@ TEST_CASE("folded flanges keep the stated gap at a corner and lie in no place tw
   }
 }
 
+TEST_CASE("a side is turned down along its back part only, by hand", "[sheet]") {
+  Top top = cap();  // 60 x 26 in, flanges 1 1/2 in
+  Flange& right = top.flanges[index_of(Side::Right)];
+  right.long_mm = 6 * kInch;
+  right.step_mm = 3;
+  const Blank whole = blank_of(cap()), blank = blank_of(top);
+  REQUIRE(blank.possible());
+  check_outline(blank);
+  CHECK(blank.width_mm == whole.width_mm);
+  CHECK(blank.depth_mm == whole.depth_mm);
+  // Straight, 3 mm inside 60 in, up to 20 in from the front; both from the blank's edges, which are
+  // as far outside the top's as a flange adds: 1 1/2 in less a deduction.
+  const double added = 1.5 * kInch - deduction_mm(top.metal, 90);
+  REQUIRE(blank.starts.size() == 1);
+  CHECK_THAT(blank.starts[0].x_mm, WithinAbs(added + 60 * kInch - 3, 1e-9));
+  CHECK_THAT(blank.starts[0].y_mm, WithinAbs(added + 20 * kInch, 1e-9));
+  CHECK(inside(blank.outline, blank.width_mm - 1, blank.starts[0].y_mm + 1));
+  CHECK_FALSE(inside(blank.outline, blank.starts[0].x_mm + 0.01, blank.starts[0].y_mm - 0.01));
+  // The slot: one thickness wide, to where the bend ends, R + T from the flange's outside.
+  const double bend_ends = added + 60 * kInch - setback_mm(top.metal, 90);
+  const double slot_y = blank.starts[0].y_mm - top.metal.thick_mm / 2;
+  CHECK_FALSE(inside(blank.outline, bend_ends + 0.01, slot_y));
+  CHECK(inside(blank.outline, bend_ends - 0.01, slot_y));
+  CHECK(inside(blank.outline, bend_ends + 0.01, slot_y - top.metal.thick_mm));
+  for (const BendLine& bend : blank.bends) {
+    if (bend.side == Side::Right) CHECK(bend.from.y_mm == blank.starts[0].y_mm);
+    if (bend.side == Side::Front) CHECK(bend.to.x_mm == blank.starts[0].x_mm);
+  }
+  right.long_mm = 2;
+  CHECK_FALSE(blank_of(top).possible());
+  right.long_mm = 26 * kInch;
+  CHECK_FALSE(blank_of(top).possible());
+  right.long_mm = 6 * kInch;
+  right.step_mm = -1;
+  CHECK_FALSE(blank_of(top).possible());
+  top.flanges[index_of(Side::Front)].long_mm = 100;
+  right.step_mm = 3;
+  CHECK_FALSE(blank_of(top).possible());
+}
+
 TEST_CASE("a top over a painted substrate leaves the room asked for", "[sheet]") {
   Substrate under{.width_mm = 1500, .depth_mm = 600, .thick_mm = 36};
   under.flanged = {true, true, true, false};
