@@ -163,9 +163,9 @@ Sheet metal_corner_sheet(const config::Config& config, const evaluate::Evaluatio
     across.insert(at.x_mm);
     up.insert(at.y_mm);
   }
-  wide *= 1.25;
+  wide *= 1.45;
   high *= 1.25;
-  sheet.text_mm = line_of(view, std::max(wide, high) / 34);
+  sheet.text_mm = line_of(view, std::max(wide, high) / 31);
   const double line = sheet.text_mm;
   std::vector<Spot> edge;
   for (const sheet::Spot& at : blank.notch) edge.push_back({at.x_mm, at.y_mm});
@@ -178,7 +178,7 @@ Sheet metal_corner_sheet(const config::Config& config, const evaluate::Evaluatio
   edge.push_back({wide, 0});
   d.polyline(Role::Dimension, edge, Weight::Heavy);
   put_stops(d, stops(across, *across.rbegin()), stops(up, *up.rbegin()), line, view.units);
-  d.text(Role::Label, {0.45 * wide, 0.9 * high}, "side flange", Align::Centre);
+  d.text(Role::Label, {0.4 * wide, 0.9 * high}, "side flange", Align::Centre);
   d.text(Role::Label, {0.99 * wide, 0.4 * high}, "front or back", Align::Right);
   d.text(Role::Label, {0.99 * wide, 0.4 * high - 1.3 * line}, "flange", Align::Right);
   describe(sheet, "Corner notch: " + order.name, config,
