@@ -75,6 +75,11 @@ void Drawing::text(Role role, Spot at, std::string_view text, Align align) {
   text_ += text;
 }
 
+void Drawing::length(Spot at, std::string_view words, Align align) {
+  text(Role::Label, at, words, align);
+  marks_.back().boxed = true;
+}
+
 void Drawing::dot(Role role, Spot at, double radius_mm, bool filled) {
   Mark& mark = add(Shape::Dot, role, std::array{at});
   mark.size_mm = radius_mm;

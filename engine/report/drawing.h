@@ -112,6 +112,7 @@ struct Mark {
   std::uint32_t first_point = 0, point_count = 0;
   std::uint32_t first_char = 0, char_count = 0;
   double size_mm = 0;  // Dot: its radius. A viewer may draw it larger where it would vanish
+  bool boxed = false;  // Text: a length beside its line; no line is seen through it
 };
 
 struct Box {
@@ -131,6 +132,7 @@ class Drawing {
   void hatch(Role role, std::span<const Spot> points);
   void dimension(Spot from, Spot to, std::string_view text, Ends ends = Ends::Both);
   void text(Role role, Spot at, std::string_view text, Align align = Align::Left);
+  void length(Spot at, std::string_view text, Align align = Align::Left);
   void dot(Role role, Spot at, double radius_mm, bool filled = true);
   // What is drawn from here on is the key under the picture.
   void begin_key() {

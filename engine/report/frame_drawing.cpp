@@ -28,8 +28,9 @@ void draw_ladder(Drawing& d, const SheetPen& pen, const frame::Frame& frame, con
   for (std::size_t i = 0; i + 1 < std::size(stops); ++i) {
     const double x = edge_x_mm + way * 2.2 * line * static_cast<double>(i % 2);
     d.dimension({x, stops[i]}, {x, stops[i + 1]}, "");
-    d.text(Role::Label, {x + way * 0.4 * line, (stops[i] + stops[i + 1]) / 2},
-           pen.length(stops[i + 1] - stops[i]), way < 0 ? Align::Right : Align::Left);
+    // Outside of both rows, where no line leads to.
+    d.length({edge_x_mm + way * 2.6 * line, (stops[i] + stops[i + 1]) / 2},
+             pen.length(stops[i + 1] - stops[i]), way < 0 ? Align::Right : Align::Left);
     d.line(Role::Dimension, {from_x_mm, stops[i + 1]}, {x, stops[i + 1]}, Weight::Thin);
   }
   const double x = edge_x_mm + way * 11.5 * line;

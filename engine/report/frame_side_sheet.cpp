@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <vector>
 
 #include "engine/evaluate/build.h"
@@ -33,16 +34,18 @@ std::array<Spot, 4> from_left(const Block& b, double shift_mm) {
           Spot{b.far_mm + shift_mm, b.top_mm}, Spot{b.near_mm + shift_mm, b.top_mm}};
 }
 
-// Beside a thin piece where its number does not fit on it, with a line to it.
-void number_piece(Drawing& d, Labels& labels, const Block& b, double shift_mm, double line,
-                  const std::string& text) {
+// Beside a thin piece where its number does not fit on it, with a line to it: first on the side
+// away from the middle of what is cut, so that two neighbours' numbers stand as they do.
+void number_piece(Drawing& d, Labels& labels, const Block& b, double shift_mm, double middle_mm,
+                  double line, const std::string& text) {
   const Spot middle{(b.near_mm + b.far_mm) / 2 + shift_mm, (b.bottom_mm + b.top_mm) / 2};
   const bool fits =
       b.depth_mm() > text_width_mm(text, line) + 0.3 * line && b.height_mm() > 1.1 * line;
   if (fits && labels.place(d, middle, text)) return;
   const bool upright = b.height_mm() > b.depth_mm();
   for (const double along : {0.0, 0.3, -0.3, 0.42, -0.42}) {
-    for (const double side : {1.5, -1.5, 2.8, -2.8}) {
+    const double out = upright && middle.x_mm < middle_mm ? -1 : 1;
+    for (const double side : {1.5 * out, -1.5 * out, 2.8 * out, -2.8 * out}) {
       const Spot tip{middle.x_mm + (upright ? 0 : along * b.depth_mm()),
                      middle.y_mm + (upright ? along * b.height_mm() : 0)};
       const Spot at{tip.x_mm + (upright ? side * line : 0), tip.y_mm + (upright ? 0 : side * line)};
@@ -110,12 +113,20 @@ Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation&
       d.polygon(role_of(*met.piece), from_left(met.block, shift));
       d.outline(Role::Person, from_left(met.block, shift), Weight::Normal);
     }
+    // Those farthest from the middle first: they have the places outside.
+    const double middle = (run.counter.near_mm + run.counter.far_mm) / 2;
+    std::stable_sort(cut.begin(), cut.end(), [middle](const Met& a, const Met& b) {
+      const auto away = [middle](const Block& block) {
+        return std::abs((block.near_mm + block.far_mm) / 2 - middle);
+      };
+      return away(a.block) > away(b.block);
+    });
     std::vector<int> named;
     for (const Met& met : cut) {
       const int number = parts::number_of(build.parts, met.index);
       if (std::find(named.begin(), named.end(), number) != named.end()) continue;
       named.push_back(number);
-      number_piece(d, labels, met.block, shift, line, std::to_string(number));
+      number_piece(d, labels, met.block, shift, middle + shift, line, std::to_string(number));
     }
 
     pen.chain(std::array{near, run.boxes.near_mm + shift, run.boxes.far_mm + shift, far},

@@ -22,7 +22,10 @@ class Pen {
   Pen(Pdf& pdf, const Drawing& drawing, double text_mm, Spot origin, double scale)
       : pdf_(pdf), drawing_(drawing), origin_(origin), scale_(scale), line_mm_(text_mm * scale) {}
 
-  void mark(const Mark& mark);
+  // Lines and areas first, then the paper under lengths, then words: no line lies on a word.
+  void shape(const Mark& mark);
+  void paper_under(const Mark& mark);
+  void words(const Mark& mark);
 
  private:
   Spot place(Spot p) const {
@@ -42,6 +45,12 @@ class Pen {
     PdfStroke stroke{thickness(weight), pdf_colour(ink_of(role).line->print)};
     if (dashed) stroke.dash_mm = 0.28 * line_mm_, stroke.gap_mm = 0.2 * line_mm_;
     return stroke;
+  }
+  // Of a dimension its middle.
+  Spot words_at(const Mark& mark) const {
+    const std::span<const Spot> points = drawing_.points(mark);
+    if (mark.shape != Shape::Dimension) return place(points[0]);
+    return place({(points[0].x_mm + points[1].x_mm) / 2, (points[0].y_mm + points[1].y_mm) / 2});
   }
   void hatch(const Mark& mark, std::span<const Spot> points);
   void arrow(Spot tip, Spot from);
@@ -95,18 +104,26 @@ void Pen::dimension(const Mark& mark, std::span<const Spot> points) {
   pdf_.line(points, stroke(Role::Dimension, Weight::Thin, false));
   if (mark.ends != Ends::Last) arrow(points[0], points[1]);
   if (mark.ends != Ends::First) arrow(points[1], points[0]);
-  const Spot middle{(points[0].x_mm + points[1].x_mm) / 2, (points[0].y_mm + points[1].y_mm) / 2};
-  const std::string_view words = drawing_.text(mark);
-  if (words.empty()) return;
-  // The line makes way for its words.
-  const double half = text_width_mm(words, line_mm_) / 2 + 0.1 * line_mm_;
-  pdf_.box({middle.x_mm - half, middle.y_mm - line_mm_ / 2, middle.x_mm + half,
-            middle.y_mm + line_mm_ / 2},
-           pdf_colour(paper_ink().print));
-  text(Role::Label, middle, words, Align::Centre, true);
 }
 
-void Pen::mark(const Mark& mark) {
+void Pen::paper_under(const Mark& mark) {
+  const std::string_view words = drawing_.text(mark);
+  const bool asks = mark.shape == Shape::Dimension || (mark.shape == Shape::Text && mark.boxed);
+  if (!asks || words.empty()) return;
+  const Align align = mark.shape == Shape::Dimension ? Align::Centre : mark.align;
+  pdf_.box(words_box(words_at(mark), words, align, line_mm_), pdf_colour(paper_ink().print));
+}
+
+void Pen::words(const Mark& mark) {
+  if (mark.shape == Shape::Dimension) {
+    text(Role::Label, words_at(mark), drawing_.text(mark), Align::Centre, true);
+  } else if (mark.shape == Shape::Text) {
+    text(mark.role, words_at(mark), drawing_.text(mark), mark.align,
+         mark.role == Role::Key || mark.role == Role::Heading);
+  }
+}
+
+void Pen::shape(const Mark& mark) {
   const std::vector<Spot> points = places(drawing_.points(mark));
   if (points.empty()) return;
   const RoleInk ink = ink_of(mark.role);
@@ -132,8 +149,6 @@ void Pen::mark(const Mark& mark) {
       if (points.size() == 2) dimension(mark, points);
       break;
     case Shape::Text:
-      text(mark.role, points[0], drawing_.text(mark), mark.align,
-           mark.role == Role::Key || mark.role == Role::Heading);
       break;
   }
 }
@@ -142,7 +157,9 @@ void Pen::mark(const Mark& mark) {
 
 void draw_on(Pdf& pdf, const Drawing& drawing, double text_mm, Spot origin, double scale) {
   Pen pen(pdf, drawing, text_mm, origin, scale);
-  for (const Mark& mark : drawing.marks()) pen.mark(mark);
+  for (const Mark& mark : drawing.marks()) pen.shape(mark);
+  for (const Mark& mark : drawing.marks()) pen.paper_under(mark);
+  for (const Mark& mark : drawing.marks()) pen.words(mark);
 }
 
 }  // namespace hs::report

@@ -83,6 +83,13 @@ double text_width_mm(std::string_view text, double line_mm) {
   return kPerLetter * kLetterPerLine * line_mm * static_cast<double>(letters_in(text));
 }
 
+Box words_box(Spot at, std::string_view text, Align align, double line_mm) {
+  const double wide = text_width_mm(text, line_mm), rim = 0.1 * line_mm;
+  const double before = align == Align::Left ? 0 : align == Align::Right ? wide : wide / 2;
+  return {at.x_mm - before - rim, at.y_mm - line_mm / 2, at.x_mm - before + wide + rim,
+          at.y_mm + line_mm / 2};
+}
+
 Box inked_box(const Drawing& drawing, double text_mm) {
   Box box = drawing.bounds();
   for (const Mark& mark : drawing.marks()) {
@@ -154,7 +161,7 @@ void SheetPen::chain(std::span<const double> places_mm, double y_mm, double from
     }
     d_.dimension({from, y_mm}, {to, y_mm}, "");
     const double words = y_mm + way * (0.85 + 0.95 * (low++ % 2)) * text_mm_;
-    d_.text(Role::Label, {(from + to) / 2, words}, text, Align::Centre);
+    d_.length({(from + to) / 2, words}, text, Align::Centre);
   }
 }
 

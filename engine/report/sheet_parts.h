@@ -16,6 +16,8 @@ namespace hs::report {
 // letters' size is 0.8 of the line's height. Wide enough for what is kept apart by it.
 inline constexpr double kLetterPerLine = 0.8;
 double text_width_mm(std::string_view text, double line_mm);
+// The paper under words on a point: lines make way for a length.
+Box words_box(Spot at, std::string_view text, Align align, double line_mm);
 
 // Lines broken at spaces, none longer than `most` letters but for a longer word.
 std::vector<std::string> wrapped(std::string_view text, std::size_t most);

@@ -158,7 +158,15 @@ class Writer {
   std::string stroke(Role role, Weight weight, bool dashed) const;
 
   void style_sheet();
-  void mark(const Mark& mark);
+  // Lines and areas first, then the paper under lengths, then words: no line lies on a word.
+  void shape(const Mark& mark);
+  void paper_under(const Mark& mark);
+  void words(const Mark& mark);
+  Spot words_at(const Mark& mark) const {
+    const std::span<const Spot> points = drawing_.points(mark);
+    if (mark.shape != Shape::Dimension) return points[0];
+    return {(points[0].x_mm + points[1].x_mm) / 2, (points[0].y_mm + points[1].y_mm) / 2};
+  }
   void lines(const Mark& mark, std::span<const Spot> points);
   void hatch(const Mark& mark, std::span<const Spot> points);
   void dimension(const Mark& mark, std::span<const Spot> points);
@@ -261,19 +269,29 @@ void Writer::dimension(const Mark& mark, std::span<const Spot> points) {
   lines(as_line, points);
   if (mark.ends != Ends::Last) arrow(points[0], points[1]);
   if (mark.ends != Ends::First) arrow(points[1], points[0]);
-  const Spot middle{(points[0].x_mm + points[1].x_mm) / 2, (points[0].y_mm + points[1].y_mm) / 2};
-  const std::string_view words = drawing_.text(mark);
-  if (words.empty()) return;
-  // The line makes way for its words.
-  const double half = text_width_mm(words, style_.text_mm) / 2 + 0.1 * style_.text_mm;
-  out_ += "<rect x=\"" + number(middle.x_mm - half) + "\" y=\"" +
-          number(-middle.y_mm - 0.5 * style_.text_mm) + "\" width=\"" + number(2 * half) +
-          "\" height=\"" + number(style_.text_mm) + "\" fill=\"" + colour(kPaper) +
-          "\" class=\"f-paper\"/>\n";
-  text(Role::Label, middle, words, Align::Centre, true);
 }
 
-void Writer::mark(const Mark& mark) {
+void Writer::paper_under(const Mark& mark) {
+  const std::string_view words = drawing_.text(mark);
+  const bool asks = mark.shape == Shape::Dimension || (mark.shape == Shape::Text && mark.boxed);
+  if (!asks || words.empty()) return;
+  const Align align = mark.shape == Shape::Dimension ? Align::Centre : mark.align;
+  const Box box = words_box(words_at(mark), words, align, style_.text_mm);
+  out_ += "<rect x=\"" + number(box.left_mm) + "\" y=\"" + number(-box.top_mm) + "\" width=\"" +
+          number(box.right_mm - box.left_mm) + "\" height=\"" + number(box.top_mm - box.bottom_mm) +
+          "\" fill=\"" + colour(kPaper) + "\" class=\"f-paper\"/>\n";
+}
+
+void Writer::words(const Mark& mark) {
+  if (mark.shape == Shape::Dimension) {
+    text(Role::Label, words_at(mark), drawing_.text(mark), Align::Centre, true);
+  } else if (mark.shape == Shape::Text) {
+    text(mark.role, words_at(mark), drawing_.text(mark), mark.align,
+         mark.role == Role::Key || mark.role == Role::Heading);
+  }
+}
+
+void Writer::shape(const Mark& mark) {
   const std::span<const Spot> points = drawing_.points(mark);
   if (points.empty()) return;
   const Tones ink = tones_of(mark.role);
@@ -302,8 +320,6 @@ void Writer::mark(const Mark& mark) {
       if (points.size() == 2) dimension(mark, points);
       break;
     case Shape::Text:
-      text(mark.role, points[0], drawing_.text(mark), mark.align,
-           mark.role == Role::Key || mark.role == Role::Heading);
       break;
   }
 }
@@ -344,7 +360,9 @@ std::string Writer::all() {
   if (style_.colours == SvgColours::Alone) style_sheet();
   out_ += "<rect x=\"" + number(box.left_mm) + "\" y=\"" + number(-box.top_mm) + "\" width=\"" +
           wide + "\" height=\"" + high + "\" fill=\"" + colour(kPaper) + "\" class=\"f-paper\"/>\n";
-  for (const Mark& each : drawing_.marks()) mark(each);
+  for (const Mark& each : drawing_.marks()) shape(each);
+  for (const Mark& each : drawing_.marks()) paper_under(each);
+  for (const Mark& each : drawing_.marks()) words(each);
   out_ += "</svg>\n";
   return std::move(out_);
 }
