@@ -47,6 +47,9 @@ Document packet_document(const config::Config& config, const evaluate::Evaluatio
     if (made.part.blocks.empty()) {
       missing.push_back(words("Not in this packet: " + made.why, made.part.title + "."));
     } else {
+      // These go on where the part before them ends; all others may be handed on alone.
+      const std::string& id = made.part.id;
+      made.part.starts_page = id != "mind" && id != "finish" && id != "sources";
       document.parts.push_back(std::move(made.part));
     }
   }

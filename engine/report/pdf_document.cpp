@@ -100,7 +100,7 @@ void Printer::part(const DocPart& part, std::vector<std::size_t>& starts) {
     flow.page(first != nullptr && first->whole_page && lies(*first));
   } else {
     flow.upright();
-    flow.need(6 * kPartHead_mm);
+    flow.need(9 * kPartHead_mm);
   }
   starts.push_back(pdf.pages());
   pdf.bookmark(part.title);

@@ -12,7 +12,8 @@ namespace hs::report {
 namespace {
 
 constexpr double kApart_mm = 2.2;   // between columns
-constexpr double kAround_mm = 1.5;  // of a row's height, with no line in it
+constexpr double kAround_mm = 1.1;  // of a row's height, with no line in it
+constexpr double kBeside_mm = 8;    // between the halves of a table
 constexpr double kAfter_mm = 4;     // under it
 constexpr PdfColour kRule{150, 150, 150};
 
@@ -76,6 +77,17 @@ struct PdfFlow::Laid {
   Cells head;
   std::vector<Cells> rows;
   double head_mm = 0, caption_mm = 0;
+  bool in_halves = false;  // its second half beside the first
+
+  double high_mm() const {
+    double high = caption_mm + head_mm + kAfter_mm;
+    const std::size_t down = in_halves ? (rows.size() + 1) / 2 : rows.size();
+    for (std::size_t i = 0; i < down; ++i) {
+      const bool two = in_halves && down + i < rows.size();
+      high += std::max(height_of(rows[i]), two ? height_of(rows[down + i]) : 0.0);
+    }
+    return high;
+  }
 };
 
 PdfFlow::Laid PdfFlow::lay(const Table& table) {
@@ -111,6 +123,10 @@ PdfFlow::Laid PdfFlow::lay(const Table& table) {
   for (const auto& row : table.rows) out.rows.push_back(broken(row, PdfFont::Plain));
   out.head_mm = out.headed ? height_of(out.head) : 0;
   out.caption_mm = table.caption.empty() ? 0 : kLeading * kBody_mm + 1;
+  // A narrow, long table takes half as much paper so; never over the end of a page.
+  constexpr std::size_t kLeastRows = 8;
+  out.in_halves = table.rows.size() >= kLeastRows && 2 * out.across + kBeside_mm <= width();
+  out.in_halves = out.in_halves && out.high_mm() <= top() - bottom();
   return out;
 }
 
@@ -119,17 +135,15 @@ double PdfFlow::table_high_mm(const Table& table) {
   const std::size_t lost = lost_;  // its words are counted when they are printed
   const Laid laid = lay(table);
   lost_ = lost;
-  double high = laid.caption_mm + laid.head_mm + kAfter_mm;
-  for (const Cells& row : laid.rows) high += height_of(row);
-  return high;
+  return laid.high_mm();
 }
 
 void PdfFlow::table(const Table& table) {
   if (table.rows.empty()) return;
   upright();
   const Laid laid = lay(table);
-  const auto put = [&](const Cells& cells, PdfFont font, double rule_mm) {
-    double x = left(), low = y_;
+  const auto put_at = [&](double x_mm, const Cells& cells, PdfFont font, double rule_mm) {
+    double x = x_mm;
     for (std::size_t i = 0; i < cells.size(); ++i) {
       double y = y_ - 0.4;
       for (const std::string& line : cells[i]) {
@@ -138,9 +152,14 @@ void PdfFlow::table(const Table& table) {
       }
       x += laid.wide[i] + kApart_mm;
     }
-    low = y_ - height_of(cells);
-    pdf_.line(std::array{Spot{left(), low}, Spot{left() + laid.across, low}}, {rule_mm, kRule});
-    y_ = low;
+    const double low = y_ - height_of(cells);
+    pdf_.line(std::array{Spot{x_mm, low}, Spot{x_mm + laid.across, low}}, {rule_mm, kRule});
+  };
+  const std::size_t half = laid.in_halves ? (laid.rows.size() + 1) / 2 : 0;
+  const double beside = left() + laid.across + kBeside_mm;
+  const auto put = [&](const Cells& cells, PdfFont font, double rule_mm) {
+    put_at(left(), cells, font, rule_mm);
+    y_ -= height_of(cells);
   };
   const auto begin = [&](bool again) {
     if (!table.caption.empty()) {
@@ -149,8 +168,23 @@ void PdfFlow::table(const Table& table) {
                 kBody_mm);
       skip(1);
     }
+    if (laid.headed && half > 0) put_at(beside, laid.head, PdfFont::Bold, 0.4);
     if (laid.headed) put(laid.head, PdfFont::Bold, 0.4);
   };
+  if (half > 0) {
+    need(laid.high_mm());
+    begin(false);
+    for (std::size_t i = 0; i < half; ++i) {
+      const Cells* right = half + i < laid.rows.size() ? &laid.rows[half + i] : nullptr;
+      const double high =
+          std::max(height_of(laid.rows[i]), right != nullptr ? height_of(*right) : 0.0);
+      if (right != nullptr) put_at(beside, *right, PdfFont::Plain, 0.12);
+      put_at(left(), laid.rows[i], PdfFont::Plain, 0.12);
+      y_ -= high;
+    }
+    skip(kAfter_mm);
+    return;
+  }
   need(laid.caption_mm + laid.head_mm + height_of(laid.rows[0]) + kAfter_mm);
   begin(false);
   for (const Cells& cells : laid.rows) {
