@@ -73,12 +73,13 @@ Table parts_table(const PacketView& view, const evaluate::Build& build) {
   return table;
 }
 
-Table hardware_table(const evaluate::Build& build) {
+Table hardware_table(const evaluate::Build& build, Units units) {
   Table table{"Hardware and fasteners", {"What", "Quantity", "Counted so"}, {}};
   for (const parts::Hardware& one : build.parts.hardware) {
     std::string quantity = trimmed(one.quantity, 1);
     if (!one.unit.empty()) quantity += " " + std::string(one.unit);
-    table.rows.push_back({one.name, std::move(quantity), std::string(one.rule)});
+    table.rows.push_back(
+        {readers_own(one.name, units), readers_own(quantity, units), readers_own(one.rule, units)});
   }
   return table;
 }
@@ -220,7 +221,9 @@ PacketPart mind_part(const PacketView& view) {
     const rules::Rule* rule = rules::find_rule(finding.rule);
     DocBlock b = words(
         with_source(
-            readers_first(sentence(finding, page.config, page.evaluation, page.units), page.units),
+            readers_own(readers_first(sentence(finding, page.config, page.evaluation, page.units),
+                                      page.units),
+                        page.units),
             finding.rule),
         std::string(rule ? rule->title : finding.rule) + ".");
     b.verdict = finding.verdict;
@@ -272,7 +275,7 @@ PacketPart parts_part(const PacketView& view) {
               "profiles. Their width here is the least and the most that stays."));
   }
   part.blocks.push_back(rows(parts_table(view, *build)));
-  part.blocks.push_back(rows(hardware_table(*build)));
+  part.blocks.push_back(rows(hardware_table(*build, view.choice.units)));
   part.blocks.push_back(heading("Every part, front face up"));
   for (std::size_t i = 0; i < build->parts.parts.size(); ++i) {
     const parts::Part& one = build->parts.parts[i];

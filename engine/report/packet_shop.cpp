@@ -10,6 +10,7 @@
 #include "engine/report/metal_sheets.h"
 #include "engine/report/packet_parts.h"
 #include "engine/report/phrases.h"
+#include "engine/report/readers_units.h"
 #include "engine/report/sheet_parts.h"
 #include "engine/rules/rules.h"
 
@@ -237,7 +238,7 @@ PacketPart cuts_part(const PacketView& view) {
   // What is taken of everything first: then a plan and its passes have a page of their own.
   for (std::size_t g = 0; g < cutting.groups.size(); ++g) {
     const evaluate::CutGroup& group = cutting.groups[g];
-    part.blocks.push_back(heading(capitalised(group.name)));
+    part.blocks.push_back(heading(capitalised(readers_own(group.name, view.choice.units))));
     part.blocks.push_back(
         words(proof_words(group, money, view.choice.units) + from_rule("cuts.plan")));
     for (const std::size_t item : group.too_large) {
@@ -256,8 +257,9 @@ PacketPart cuts_part(const PacketView& view) {
     part.blocks.push_back(figure(
         view,
         {.file = "cut_" + name,
-         .head = "Plan " + name + ", " + group.name + ": " + std::to_string(which.alike) + " of " +
-                 stock.name + ", " + length(stock.length_mm) +
+         .head = "Plan " + name + ", " + readers_own(group.name, view.choice.units) + ": " +
+                 std::to_string(which.alike) + " of " + stock.name + ", " +
+                 length(stock.length_mm) +
                  (group.sheets ? " x " + length(stock.width_mm) : std::string()),
          .caption = sawn_words(view.evaluation, view.sheet(), which),
          .with_next = true},
@@ -302,11 +304,13 @@ PacketPart money_part(const PacketView& view) {
   part.blocks.push_back(words(std::move(sum)));
   Table lines{"What is taken", {"What", "Quantity", "Price of one", "Together", "Waste"}, {}};
   for (const evaluate::CostLine& line : costing.lines) {
-    lines.rows.push_back(
-        {line.what,
-         trimmed(line.quantity, 1) + (line.unit.empty() ? "" : " " + std::string(line.unit)),
-         line.on_hand ? "in the shop" : money(line.price), line.on_hand ? "" : money(line.total),
-         line.waste_share > 0 ? percent(line.waste_share) : ""});
+    lines.rows.push_back({readers_own(line.what, units),
+                          readers_own(trimmed(line.quantity, 1) +
+                                          (line.unit.empty() ? "" : " " + std::string(line.unit)),
+                                      units),
+                          line.on_hand ? "in the shop" : money(line.price),
+                          line.on_hand ? "" : money(line.total),
+                          line.waste_share > 0 ? percent(line.waste_share) : ""});
   }
   part.blocks.push_back(rows(std::move(lines)));
   Table sums{"By material", {"Material", "Together", "Without a price", "Mass"}, {}};
@@ -349,7 +353,7 @@ Table glance_table(const PacketView& view) {
       {"Parts to make", std::to_string(pieces) + ", of " +
                             many(static_cast<int>(build->parts.parts.size()), "kind")});
   for (const evaluate::CutGroup& group : packet->cutting.groups) {
-    table.rows.push_back({group.name, taken_words(group)});
+    table.rows.push_back({readers_own(group.name, view.choice.units), taken_words(group)});
   }
   if (!packet->metal.orders.empty()) {
     int tops = 0;

@@ -9,6 +9,7 @@
 #include "engine/report/packet_parts.h"
 #include "engine/report/phrases.h"
 #include "engine/report/plan_words.h"
+#include "engine/report/readers_units.h"
 #include "engine/report/sheet_parts.h"
 #include "engine/report/wiring_sheet.h"
 #include "engine/rules/rules.h"
@@ -197,8 +198,10 @@ PacketPart finish_part(const PacketView& view) {
   if (painting.gap_mm && painting.film_mm && painting.gap_left_mm) {
     part.blocks.push_back(
         words("Inset gaps are cut " + shop_length(*painting.gap_mm, units, false) +
-              "; paint takes " + trimmed(*painting.film_mm, 2) + " mm of it, " +
-              trimmed(*painting.gap_left_mm, 2) + " mm stays" + from_rule("finish.gap") + "."));
+              readers_own("; paint takes " + trimmed(*painting.film_mm, 2) + " mm of it, " +
+                              trimmed(*painting.gap_left_mm, 2) + " mm stays",
+                          units) +
+              from_rule("finish.gap") + "."));
   }
   if (painting.air_given) {
     DocBlock b = words("Air " + temperature(painting.air.air_c, units, 1) + ", " +
@@ -254,7 +257,7 @@ PacketPart plan_part(const PacketView& view) {
     DocBlock step;
     step.kind = DocBlock::Kind::Step;
     step.head = capitalised(plan.tasks[i].name);
-    step.words = step_words(plan, i);
+    step.words = readers_own(step_words(plan, i), view.choice.units);
     const std::string_view drawing = plan.notes[i].drawing;
     if (named_sheet(drawing, view)) {
       // Beside a step the picture alone is large enough to be read; its key is with the drawing.

@@ -4,6 +4,9 @@
 #include <array>
 #include <optional>
 
+#include "engine/base/number_text.h"
+#include "engine/report/phrases.h"
+
 namespace hs::report {
 namespace {
 
@@ -47,7 +50,83 @@ std::size_t measure_at(std::string_view text) {
   return whole < at && begins(whole - 1) ? whole - 1 : at;
 }
 
+double value_of(std::string_view digits) {
+  double value = 0, part = 0;
+  for (const char c : digits) {
+    if (c == '.') {
+      part = 1;
+    } else {
+      value = 10 * value + (c - '0');
+      part *= 10;
+    }
+  }
+  return part > 0 ? value / part : value;
+}
+
+// Without its unit; what is thinner than a saw's mark has decimals.
+std::string inches_of(double mm) {
+  constexpr double kThin_mm = 3;
+  if (mm < kThin_mm) return fixed(mm / 25.4, 3);
+  const std::string text = shop_length(mm, Units::Inch, false);
+  return text.substr(0, text.rfind(' '));
+}
+
+std::string turned(std::string_view unit, double value) {
+  constexpr double kFoot_m2 = 0.09290304, kQuart_l = 0.946352946;
+  if (unit == "mm") return inches_of(value) + " in";
+  if (unit == "l") return trimmed(value / kQuart_l, 2) + " qt";
+  if (unit == "lx") return fixed(value * kFoot_m2, 0) + " fc";
+  if (unit == "m2" || unit == "m\u00B2") return fixed(value / kFoot_m2, 0) + " sq ft";
+  return {};
+}
+
+std::size_t number_end(std::string_view text, std::size_t at) {
+  while (at < text.size() && (digit(text[at]) || text[at] == '.')) ++at;
+  return at > 0 && text[at - 1] == '.' ? at - 1 : at;
+}
+
 }  // namespace
+
+std::string readers_own(std::string_view text, Units units) {
+  if (units != Units::Inch) return std::string(text);
+  std::string out;
+  int deep = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    deep += text[at] == '(' ? 1 : text[at] == ')' ? -1 : 0;
+    const bool begins = deep == 0 && digit(text[at]) && (at == 0 || text[at - 1] == ' ');
+    if (!begins) {
+      out += text[at++];
+      continue;
+    }
+    // "2438.4 x 1219.2 mm": both are turned.
+    std::size_t end = number_end(text, at), second = 0;
+    if (text.substr(end).starts_with(" x ") && end + 3 < text.size() && digit(text[end + 3])) {
+      second = end + 3;
+      end = number_end(text, second);
+    }
+    const std::size_t unit_at = end + 1;
+    const std::size_t unit_end = std::min(text.find_first_of(" ,.;:)", unit_at), text.size());
+    std::string own;
+    if (end < text.size() && text[end] == ' ' && unit_end > unit_at &&
+        !text.substr(unit_end).starts_with(" (")) {
+      const std::string_view unit = text.substr(unit_at, unit_end - unit_at);
+      own = turned(
+          unit, value_of(text.substr(second > 0 ? second : at, end - (second > 0 ? second : at))));
+      if (!own.empty() && second > 0) {
+        own = unit == "mm" ? inches_of(value_of(text.substr(at, second - 3 - at))) + " x " + own
+                           : std::string();
+      }
+    }
+    if (own.empty()) {
+      out.append(text.substr(at, end - at));
+      at = end;
+    } else {
+      out.append(own).append(" (").append(text.substr(at, unit_end - at)).append(")");
+      at = unit_end;
+    }
+  }
+  return out;
+}
 
 std::string readers_first(std::string_view text, Units units) {
   std::string out;

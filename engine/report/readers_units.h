@@ -12,4 +12,9 @@ namespace hs::report {
 // stay as they were published; what is quoted in one unit alone stays as it is.
 std::string readers_first(std::string_view text, Units units);
 
+// What is told in metric units alone, for who reads inches: "18.3 mm thick" becomes "23/32 in
+// (18.3 mm) thick". What stands in brackets, or has brackets after it, stays as it is. For
+// millimetres nothing changes.
+std::string readers_own(std::string_view text, Units units);
+
 }  // namespace hs::report

@@ -172,6 +172,21 @@ TEST_CASE("the safety sheet says who asks for each free room, and shouts what no
   CHECK(holds(published.sources.at(by_code[3].source - 1), "International Fuel Gas Code, 623"));
 }
 
+TEST_CASE("what is told in metric units alone has the reader's before it", "[report]") {
+  const auto inch = [](const char* text) { return readers_own(text, Units::Inch); };
+  CHECK(inch("plywood, 18.3 mm thick") == "plywood, 23/32 in (18.3 mm) thick");
+  CHECK(inch("2438.4 x 1219.2 mm") == "96 x 48 in (2438.4 x 1219.2 mm)");
+  CHECK(inch("540 lx is asked") == "50 fc (540 lx) is asked");
+  CHECK(inch("5 m2 an hour.") == "54 sq ft (5 m2) an hour.");
+  CHECK(inch("4.5 l") == "4.76 qt (4.5 l)");
+  CHECK(inch("paint takes 0.2 mm of it") == "paint takes 0.008 in (0.2 mm) of it");
+  for (const char* as_it_is : {"screw 4.5 x 50", "25 mm (1 in)", "3 ft (0.9 m)", "5 boxes, 1x6",
+                               "drops (of 2 mm)", "ends in 5", ""}) {
+    CHECK(inch(as_it_is) == as_it_is);
+  }
+  CHECK(readers_own("18.3 mm thick", Units::Millimetre) == "18.3 mm thick");
+}
+
 TEST_CASE("a measure quoted in two units has the reader's first, as published",
           "[report][safety]") {
   const auto mm = [](const char* text) { return readers_first(text, Units::Millimetre); };
