@@ -78,10 +78,13 @@ export function fillTable(box, table) {
   });
 }
 
-// On which sides a box that scrolls sideways goes on, for its looks to say so.
+// On which sides a box that scrolls sideways goes on, for its looks to say so. A few pixels are only
+// the room beside the last column.
+const unseen = 8;
 function mark(box) {
-  const left = box.scrollLeft > 1 ? 'left' : '';
-  const right = box.scrollLeft + box.clientWidth < box.scrollWidth - 1 ? 'right' : '';
+  const fits = box.scrollWidth - box.clientWidth < unseen;
+  const left = !fits && box.scrollLeft > 1 ? 'left' : '';
+  const right = !fits && box.scrollLeft + box.clientWidth < box.scrollWidth - 1 ? 'right' : '';
   const more = `${left} ${right}`.trim();
   if (box.dataset.more !== more) box.dataset.more = more;
 }

@@ -53,9 +53,22 @@ export function makeSheets({ shown }) {
     }
   };
 
+  // On a wide screen all parts are open: the bar shows the one that is being read.
+  const markRead = () => {
+    const read = isWide() ? [...buttons()].filter((button) => {
+      const { top, height } = panel(button.dataset.sheet).getBoundingClientRect();
+      return height > 0 && top <= innerHeight / 3;
+    }).at(-1) : null;
+    for (const button of buttons()) {
+      if (button === read) button.setAttribute('aria-current', 'true'); else button.removeAttribute('aria-current');
+    }
+  };
+  addEventListener('scroll', markRead, { capture: true, passive: true });
+
   wideScreen.addEventListener('change', () => {
     if (isWide()) open = null;
     mark();
+    markRead();
   });
 
   const api = {
@@ -87,6 +100,7 @@ export function makeSheets({ shown }) {
     remark: mark,
     // The document came after its sheet was opened: only now can its heading take the focus.
     arrived() {
+      markRead();
       if (open !== null) head(open).focus({ preventScroll: true });
     },
   };

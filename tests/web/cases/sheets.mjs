@@ -57,6 +57,39 @@ test('the page itself never scrolls where the document does', async () => {
   }
 });
 
+test('a wide screen\u2019s bar shows which part is being read', async () => {
+  await withPage({ device: devices.desktop }, async (page) => {
+    const current = () => page.locator('#bar [aria-current="true"]').evaluateAll((all) => all.map(({ dataset }) => dataset.sheet));
+    assert.deepEqual(await current(), ['start']);
+    const plain = await page.locator('#bar [data-sheet="why"]').evaluate((button) => getComputedStyle(button).backgroundColor);
+    for (const name of [...names, 'people']) {
+      await openSheet(page, name);
+      await page.waitForFunction((wanted) => document.querySelector('#bar [aria-current="true"]')?.dataset.sheet === wanted, name);
+      assert.equal((await current()).length, 1);
+      assert.notEqual(await page.locator(`#bar [data-sheet="${name}"]`).evaluate((button) => getComputedStyle(button).backgroundColor), plain);
+    }
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.waitForFunction(() => !document.querySelector('#bar [aria-current]'));
+  });
+});
+
+test('on a phone on its side a sheet covers what is beside the picture, and cuts nothing', async () => {
+  for (const viewport of [devices.sidePhone.viewport, { width: 740, height: 360 }]) {
+    await withPage({ device: { ...devices.sidePhone, viewport } }, async (page) => {
+      await settle(page);
+      await openSheet(page, 'oven');
+      const { left, width } = await page.evaluate(() => {
+        const box = document.getElementById('document').getBoundingClientRect();
+        return { left: box.left, width: box.width };
+      });
+      assert.ok(width >= 320, `the sheet is ${width} px wide`);
+      const items = (await snapshot(page)).items;
+      assert.ok(items.some(({ rect: [x, , w] }) => x + w <= left), 'nothing of the picture is left');
+      for (const { id, rect: [x, , w] } of items) assert.ok(x + w <= left + 0.5 || x >= left - 1, `${id} is cut: ${x} to ${x + w}, the sheet from ${left}`);
+    });
+  }
+});
+
 test('Tab stays within sheet and bar while a sheet is open', async () => {
   await withPage({}, async (page) => {
     await openSheet(page, 'share');
