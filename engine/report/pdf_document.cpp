@@ -15,6 +15,7 @@ struct Printer {
   const std::vector<std::size_t>& pages;  // of the parts, from 1; 0: not known yet
   Pdf pdf;
   PdfFlow flow;
+  bool after_strips = false;  // the last page is a strip of the paper's own size
 
   Printer(const Document& d, const std::vector<std::size_t>& p)
       : document(d), pages(p), pdf(d.title), flow(pdf, d.paper, d.title) {}
@@ -96,7 +97,7 @@ void Printer::part(const DocPart& part, std::vector<std::size_t>& starts) {
   flow.part(starts.empty() ? std::string_view() : std::string_view(part.title));
   // A part that begins with a figure on a page of its own has its heading there.
   const DocBlock* first = part.blocks.empty() ? nullptr : &part.blocks[0];
-  if (part.starts_page || pdf.pages() == 0) {
+  if (part.starts_page || pdf.pages() == 0 || after_strips) {
     flow.page(first != nullptr && first->whole_page && lies(*first));
   } else {
     flow.upright();
@@ -122,6 +123,7 @@ void Printer::part(const DocPart& part, std::vector<std::size_t>& starts) {
     }
     block(part.blocks[i]);
   }
+  after_strips = !part.strips.empty();
   for (const TemplateSheet& strip : part.strips) {
     const PaperSize size = size_of(document.paper);
     pdf.add_page(size.width_mm, size.height_mm);
