@@ -57,9 +57,10 @@ inline constexpr RuleRow kSurveyRows[] = {
      .basis = Basis::Memory,
      .words = "The plane through three of the points with the least median of squared distances is "
               "the ground's; a single reading farther from it than 2.5 of the scale that this "
-              "median gives, and than 3/8 in (10 mm), is doubtful. Where all lie on one line it "
-              "is the straight line through two of them. Fewer than six points, or fewer than "
-              "three beside a line of all others, say nothing. Doubtful, too, is a point whose own "
+              "median gives, and than 3/8 in (10 mm), is doubtful. Where all or most lie "
+              "on one line, that line is judged first, by a straight line through two of its "
+              "points, then what is beside it. Fewer than six points, or fewer than three beside "
+              "such a line, say nothing. Doubtful, too, is a point whose own "
               "readings differ by more than 5/32 in (4 mm). Two readings that agree are believed, "
               "wherever they lie. The six farthest off are told. A doubtful reading still counts "
               "in a panel's profile: read it "

@@ -29,9 +29,8 @@ struct Row {
   double x_mm = 0, y_mm = 0, ux = 0, uy = 0;
 
   double along_mm(const Spot3& s) const { return (s.x_mm - x_mm) * ux + (s.y_mm - y_mm) * uy; }
-  bool has(const Spot3& s) const {
-    return std::abs((s.y_mm - y_mm) * ux - (s.x_mm - x_mm) * uy) <= kOneLine_mm;
-  }
+  double beside_mm(const Spot3& s) const { return (s.y_mm - y_mm) * ux - (s.x_mm - x_mm) * uy; }
+  bool has(const Spot3& s) const { return std::abs(beside_mm(s)) <= kOneLine_mm; }
 };
 
 Row longest_row(std::span<const Spot3> spots) {
@@ -62,35 +61,66 @@ double least_of(std::vector<double>& squares, std::size_t h) {
   return *at;
 }
 
-// With `bends` numbers fitted to `off_mm.size()` points.
-void keep_far(std::vector<double>& off_mm, double median, double bends) {
-  const double rest = static_cast<double>(off_mm.size()) - bends;
+// Of the points that are on the row, or of those beside it; `bends`: how many numbers were fitted
+// to them.
+void keep_far(std::vector<double>& off_mm, const std::vector<bool>& on, bool of, double median,
+              double bends) {
+  const auto rest = static_cast<double>(std::count(on.begin(), on.end(), of)) - bends;
   const double limit = std::max(2.5 * 1.4826 * (1 + 5 / rest) * std::sqrt(median), kLip_mm);
-  for (double& off : off_mm) {
-    if (std::abs(off) <= limit) off = 0;
+  for (std::size_t m = 0; m < off_mm.size(); ++m) {
+    if (on[m] == of && std::abs(off_mm[m]) <= limit) off_mm[m] = 0;
   }
 }
 
-std::vector<double> off_line(std::span<const Spot3> spots, const Row& row) {
+double median_of(const std::vector<double>& off_mm, const std::vector<bool>& on, bool of,
+                 std::size_t bends) {
+  std::vector<double> squares;
+  for (std::size_t m = 0; m < off_mm.size(); ++m) {
+    if (on[m] == of) squares.push_back(off_mm[m] * off_mm[m]);
+  }
+  return least_of(squares, squares.size() / 2 + (bends + 1) / 2);
+}
+
+// By the line through two points of the row, and for those beside it, if there are enough, by the
+// plane through that line and one of them.
+std::vector<double> off_row(std::span<const Spot3> spots, const Row& row) {
   const std::size_t n = spots.size();
-  std::vector<double> squares(n), off(n), best;
+  std::vector<double> off(n), best;
   double least = 0;
   for (std::size_t i = 0; i < n; ++i) {
     for (std::size_t j = i + 1; j < n; ++j) {
       const double from = row.along_mm(spots[i]), length = row.along_mm(spots[j]) - from;
-      if (std::abs(length) <= kOneLine_mm) continue;
+      if (!row.on[i] || !row.on[j] || std::abs(length) <= kOneLine_mm) continue;
       const double rise = (spots[j].z_mm - spots[i].z_mm) / length;
       for (std::size_t m = 0; m < n; ++m) {
         off[m] = spots[m].z_mm - spots[i].z_mm - rise * (row.along_mm(spots[m]) - from);
-        squares[m] = off[m] * off[m];
       }
-      const double median = least_of(squares, n / 2 + 1);
+      const double median = median_of(off, row.on, true, 2);
       if (!best.empty() && !(median < least)) continue;
       best = off;
       least = median;
     }
   }
-  if (!best.empty()) keep_far(best, least, 2);
+  if (best.empty()) return best;
+  keep_far(best, row.on, true, least, 2);
+  const std::vector<double> above = best;
+  const bool enough = n - row.count >= kFewestBeside;
+  bool any = false;
+  for (std::size_t i = 0; i < n; ++i) {
+    if (row.on[i]) continue;
+    if (!enough) best[i] = 0;
+    if (!enough) continue;
+    const double tilt = above[i] / row.beside_mm(spots[i]);
+    for (std::size_t m = 0; m < n; ++m) {
+      off[m] = row.on[m] ? above[m] : above[m] - tilt * row.beside_mm(spots[m]);
+    }
+    const double median = median_of(off, row.on, false, 1);
+    if (any && !(median < least)) continue;
+    any = true;
+    best = off;
+    least = median;
+  }
+  if (any) keep_far(best, row.on, false, least, 1);
   return best;
 }
 
@@ -114,7 +144,7 @@ std::vector<double> off_plane(std::span<const Spot3> spots) {
       }
     }
   }
-  if (!best.empty()) keep_far(best, least, 3);
+  if (!best.empty()) keep_far(best, std::vector<bool>(n, true), true, least, 3);
   return best;
 }
 
@@ -173,10 +203,13 @@ Outliers outliers(std::span<const Spot3> spots) {
   const Row row = longest_row(spots);
   Outliers out{std::vector<double>(n, 0.0), std::vector<bool>(n, false), row.count == n};
   if (n < kFewest) return out;
-  std::vector<double> off = out.one_line ? off_line(spots, row) : off_plane(spots);
+  // A row and one point beside it meet a plane of any tilt: where they alone make up the median, it
+  // says nothing of the others.
+  const bool by_row = row.count + 1 >= n / 2 + 2;
+  std::vector<double> off = by_row ? off_row(spots, row) : off_plane(spots);
   if (off.empty()) return out;
-  const bool enough = out.one_line || n - row.count >= kFewestBeside;
-  for (std::size_t m = 0; m < n; ++m) out.judged[m] = enough || row.on[m] || off[m] != 0;
+  const bool enough = !by_row || n - row.count >= kFewestBeside;
+  for (std::size_t m = 0; m < n; ++m) out.judged[m] = enough || row.on[m];
   out.off_mm = std::move(off);
   return out;
 }

@@ -42,8 +42,10 @@ Slope slope_of(const Plane& plane);
 // the scale 1.4826 (1 + 5 / (n - 3)) times the root of that median. Source: Rousseeuw 1984, least
 // median of squares; scale and 2.5 as in Rousseeuw and Leroy 1987 (from memory). Never nearer than
 // kLip_mm, our judgement: stones stand proud of each other by as much, and it would not spoil a
-// cut. Where all lie on one line as seen from above, the same by the straight line through two of
-// them (n - 2 in place of n - 3). Nobody is judged among fewer than kFewest points.
+// cut. Where all or most lie on one line as seen from above, that line is judged first, by the
+// straight line through two of its points (n - 2 in place of n - 3), then what is beside it, by the
+// plane through that line and one of them (n - 1). Nobody is judged among fewer than kFewest
+// points.
 inline constexpr double kLip_mm = 10;
 inline constexpr std::size_t kFewest = 6;
 // A plane can be tilted to meet one point beside a line, and of two it cannot say which is wrong.

@@ -350,11 +350,12 @@ TEST_CASE("every doubtful point has its own words, high or low or read twice apa
     all.push_back(report::sentence(f, c, e, report::Units::Inch));
   }
   REQUIRE(all.size() == 3);
+  CAPTURE(all[0], all[1], all[2]);
   // The farthest first.
-  CHECK(all[0].starts_with("Point 7 is 3 \u215e in lower"));
+  CHECK(all[0].starts_with("Point 7 is 3\u215e in lower"));
   CHECK(all[0].find("a hole") != std::string::npos);
   CHECK(all[0].find("stone") == std::string::npos);
-  CHECK(all[1].starts_with("Point 2 is 2 \u215c in higher"));
+  CHECK(all[1].starts_with("Point 2 is 2\u215c in higher"));
   CHECK(all[1].find("a stone") != std::string::npos);
   CHECK(all[2].starts_with("Points 4 and " + std::to_string(n + 1) + " are"));
   CHECK(all[2].find("\u00bd in apart") != std::string::npos);
