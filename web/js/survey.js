@@ -21,7 +21,7 @@ export function makeSurvey(engine, actions, { after, place, openResult }) {
   let table = null;
   let shownFor = '';
   let focusNext = false;
-  let asked = false;  // for another line, which has to wait
+  let asked = false;  // for another line: what it needs is said until it has it
 
   const say = el('p', { role: 'status', class: 'error' });
   const start = el('div', {},
@@ -100,16 +100,17 @@ export function makeSurvey(engine, actions, { after, place, openResult }) {
   // All that is not read yet will be read from the new line: the station says so, and a reload keeps it.
   function newLine() {
     const lacks = lacking();
-    asked = lacks !== '';
+    asked = true;
     setText(needs, lacks);
-    if (asked) return;
+    if (lacks !== '') return;
     const config = engine.config();
     const all = config.survey.points;
     const setup = table.get(path('setup')).choices[newest() + 1].value;
     for (const [index, point] of all.entries()) if (points[index].reading === null) point.setup = setup;
     const { reading_mm, ...place } = all[chosen];
-    all.push({ ...place, setup });
-    focusNext = run(() => engine.openJson(JSON.stringify(config)), count);
+    const again = reading_mm !== undefined;
+    if (again) all.push({ ...place, setup });
+    focusNext = run(() => engine.openJson(JSON.stringify(config)), again ? count : chosen);
   }
   function remove() {
     const gone = chosen;

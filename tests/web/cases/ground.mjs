@@ -186,8 +186,18 @@ test('what is read after a new line is of that line, also after a reload; the ne
     await tapPoint(page, 2);
     await page.locator('#point-line').tap();
     await settle(page);
-    assert.equal(await page.locator('#line-needs').textContent(), '');
+    assert.match(await page.locator('#line-needs').textContent(), /^Level line C still needs two points .* it has none/);
     assert.match(await state.textContent(), /level line C/);
+    await page.locator('#undo').tap();
+    await settle(page);
+    assert.equal(await page.locator('#line-needs').textContent(), '');
+    // Where nothing is read yet, there is nothing to read again.
+    await tapPoint(page, 7);
+    await page.locator('#point-line').tap();
+    await settle(page);
+    assert.match(await head(page), /^Point 8 of /);
+    assert.match(await state.textContent(), /level line C; to be read/);
+    assert.equal((await points(page)).length, count + 2);
     // One step, back and forth.
     await page.locator('#undo').tap();
     await settle(page);
