@@ -23,6 +23,14 @@ function wordsOf(name) {
   return `${runs[run]}, bay ${rest[0]} from the left, ${size} of the opening`;
 }
 
+// A length as the other boxes take it: "29 1/8", "2' 5 1/8", "740,5 mm", "74 cm"; in mm, or null.
+const scales = { mm: 1, cm: 10, in: 25.4, '"': 25.4, '\u2033': 25.4 };
+function mmOf(text, scale) {
+  const [, feet, rest, given] = /^(?:(\d+) *(?:ft|['\u2032]) *)?(.*?) *(mm|cm|in|["\u2033])?$/.exec(text.trim().replace(',', '.'));
+  const number = numberOf(rest || (feet ? '0' : ''));
+  return number === null ? null : Number(((feet ?? 0) * 304.8 + number * (given ? scales[given] : feet ? 25.4 : scale)).toFixed(1));
+}
+
 // The text's entries, by name; those of other stations stay in it.
 const entriesOf = (text) => new Map((text ?? '').split(' ').filter(Boolean).map((entry) => entry.split('=')));
 
@@ -57,10 +65,8 @@ export function makeBuilt(actions, { place }) {
   const own = {
     ...actions,
     set(where, text) {
-      const [, number, given] = /^(.*?)\s*(mm|in|["\u2033])?$/.exec(text);
-      const typed = numberOf(number);
-      if (typed === null) return refused(where, `Not a length: type it like ${inInches() ? '29 1/8' : '740.5'} or ${inInches() ? '740 mm' : '29 1/8 in'}.`);
-      const mm = Number((typed * (given ? (given === 'mm' ? 1 : 25.4) : unit.scale)).toFixed(1));
+      const mm = mmOf(text, unit.scale);
+      if (mm === null) return refused(where, `Not a length: type it like ${inInches() ? '29 1/8' : '740.5'} or ${inInches() ? '740 mm' : '29 1/8 in'}.`);
       if (mm < least || mm > most) return refused(where, `A piece measures ${shown(least)} to ${shown(most)} ${unit.unit}.`);
       return put(where, mm);
     },

@@ -76,6 +76,10 @@ test('in millimetres they are typed as such, and more than the text holds is ref
     assert.equal(await kept(page), 'base=104.2');
     await type(page, 'dough.box', '29 1/8 in');
     assert.equal(await kept(page), 'base=104.2 dough.box=739.8');
+    for (const [text, mm] of [['740,5', 740.5], ['74 cm', 740], ["2' 5 1/8", 739.8], ['2 ft 5 in', 736.6], ['29.125"', 739.8]]) {
+      await type(page, 'dough.box', text);
+      assert.equal(await kept(page), `base=104.2 dough.box=${mm}`, text);
+    }
     const names = await page.locator('#as-built > form > .field').evaluateAll((all) => all.map(({ dataset }) => dataset.path.replace('frame.as_built.', '')));
     let refused = '';
     for (const name of names.filter((one) => !/^(base|dough\.box)$/.test(one))) {
