@@ -276,7 +276,7 @@ PacketPart parts_part(const PacketView& view) {
   }
   part.blocks.push_back(rows(parts_table(view, *build)));
   part.blocks.push_back(rows(hardware_table(*build, view.choice.units)));
-  part.blocks.push_back(heading("Every part, front face up"));
+  part.blocks.push_back(heading("Every part by itself"));
   for (std::size_t i = 0; i < build->parts.parts.size(); ++i) {
     const parts::Part& one = build->parts.parts[i];
     const std::string number = std::to_string(one.number);
@@ -306,8 +306,12 @@ PacketPart base_part(const PacketView& view) {
       figure(view,
              {.file = std::string(profile->name),
               .head = std::string(profile->title),
-              .caption = std::string(profile->caption),
-              .to_scale = false},
+              .caption = std::string(profile->caption) +
+                         " Heights are drawn larger than lengths. Dots: readings; diamonds: "
+                         "doubtful ones; dashed: joints. What each board is ripped to and the "
+                         "compass: in the table above.",
+              .to_scale = false,
+              .key = false},
              [&](const SheetView& v) { return profile->draw(view.config, view.evaluation, v); });
   if (!drawn.figure->drawing.marks().empty()) part.blocks.push_back(std::move(drawn));
   for (std::size_t i = 0; i < base_cut_count(view.evaluation); ++i) {
