@@ -31,8 +31,9 @@ function mmOf(text, scale) {
   return number === null ? null : Number(((feet ?? 0) * 304.8 + number * (given ? scales[given] : feet ? 25.4 : scale)).toFixed(1));
 }
 
-// The text's entries, by name; those of other stations stay in it.
-const entriesOf = (text) => new Map((text ?? '').split(' ').filter(Boolean).map((entry) => entry.split('=')));
+// The text's entries, by name, each as it was typed ("104.2", "4 1/8 in"); those of other stations
+// stay in it.
+const entriesOf = (text) => new Map([...(text ?? '').matchAll(/(\S+?)=(.*?)(?= +\S+=|$)/g)].map(([, name, size]) => [name, size]));
 
 // `actions` as for makeField; it stands after `place`.
 export function makeBuilt(actions, { place }) {
@@ -74,9 +75,9 @@ export function makeBuilt(actions, { place }) {
     start: (where) => measures.get(nameOf(where))?.planned_mm,
     value({ path: where }) {
       const name = nameOf(where);
-      const mm = Number(entries.get(name));
+      const mm = mmOf(entries.get(name) ?? '', 1);
       return {
-        text: entries.has(name) && !Number.isNaN(mm) ? shown(mm) : null,
+        text: mm === null ? null : shown(mm),
         unit: unit.unit, scale: unit.scale, offset: 0, usual: null, placeholder: 'as drawn',
       };
     },

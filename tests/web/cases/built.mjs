@@ -63,6 +63,13 @@ test('pieces that came out other than drawn are typed in fractions beside their 
     await settle(page);
     assert.equal(await box(page, 'oven.box').locator('input').inputValue(), '28 15/16');
     assert.equal(await riser.inputValue(), '');
+    await text.fill('base=4 1/8 in oven.box=735.5');
+    await text.press('Enter');
+    await settle(page);
+    assert.equal(await box(page, 'base').locator('input').inputValue(), '4 1/8');
+    assert.equal(await box(page, 'oven.box').locator('input').inputValue(), '28 15/16');
+    await type(page, 'oven.box', '28 7/8');
+    assert.equal(await kept(page), 'base=4 1/8 in oven.box=733.4');
     for (const target of await page.locator('#as-built button:visible, #as-built input:visible').all()) {
       assert.ok((await target.boundingBox()).height >= 47.9, await target.evaluate((element) => element.outerHTML));
     }
