@@ -133,8 +133,13 @@ export async function tap(page, [x, y]) {
   await settle(page);
 }
 
-// A change is written a moment after it; a loaded machine takes its time.
-export const keptSoon = (page) => page.waitForTimeout(900);
+// A change is written a moment after it, and a loaded machine takes its time: until what the address
+// says is kept. Where nothing is kept at all, that is not waited for long.
+export async function keptSoon(page) {
+  await page.waitForTimeout(900);
+  await page.waitForFunction(() => Object.entries(localStorage).some(([key, text]) => (
+    key.startsWith('hearthsight:station:') && text.split(' ').pop() === location.hash.slice(1))), null, { timeout: 5000 }).catch(() => {});
+}
 
 // Another distance, by a finger; `share` of the slider's length. Kept when this returns.
 export async function change(page, share) {
