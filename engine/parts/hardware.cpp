@@ -45,15 +45,14 @@ struct Counts {
 
 // Edges that are filled, and those of treated lumber that a saw opened.
 void count_edges(Counts& out, const Piece& piece) {
-  const double thick = size(piece, piece.thick);
   for (std::size_t f = 0; f < piece.surfaces.size(); ++f) {
-    const frame::Axis axis = frame::axis_of(static_cast<frame::Face>(f));
+    const auto face = static_cast<frame::Face>(f);
+    const frame::Axis axis = frame::axis_of(face);
     if (axis == piece.thick) continue;
-    const double long_mm = size(piece, axis == frame::u_of(piece.thick) ? frame::v_of(piece.thick)
-                                                                        : frame::u_of(piece.thick));
-    if (piece.surfaces[f].edge == frame::Edge::Filled) out.filled_mm2 += long_mm * thick;
-    const bool lower = static_cast<frame::Face>(f) == frame::Face::Below;  // as it was milled
-    if (piece.material == frame::Material::Carrier && !lower) out.cut_mm2 += long_mm * thick;
+    const double mm2 = size(piece, frame::u_of(axis)) * size(piece, frame::v_of(axis));
+    if (piece.at(face).edge == frame::Edge::Filled) out.filled_mm2 += mm2;
+    const bool milled = face == frame::Face::Below;
+    if (piece.material == frame::Material::Carrier && !milled) out.cut_mm2 += mm2;
   }
 }
 

@@ -114,9 +114,8 @@ Sheet base_profile_plot(const config::Config& config, const evaluate::Evaluation
            std::string(s.panels[base.order.front()].name) + ".");
   key.note(
       "Heights drawn larger than lengths. Dots: readings; diamonds: doubtful ones, to be read "
-      "again "
-      "before anything is cut; dashed: joints. Computed; a reading "
-      "by tape is 1 to 2 mm (1/16 in) at best.");
+      "again before anything is cut; dashed: joints. Computed; a reading by tape is 1 to 2 mm "
+      "(1/16 in) at best.");
   key.list({0, rows.bottom()}, kPlotRight_mm);
   sheet.table = ordinates(s, view.units);
   describe(sheet, kHeading, config,
