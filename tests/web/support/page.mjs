@@ -134,11 +134,17 @@ export async function tap(page, [x, y]) {
 }
 
 // A change is written a moment after it, and a loaded machine takes its time: until what the address
-// says is kept. Where nothing is kept at all, that is not waited for long.
+// says is kept. A storage without room is not waited for long, and one that refuses not at all.
 export async function keptSoon(page) {
   await page.waitForTimeout(900);
-  await page.waitForFunction(() => Object.entries(localStorage).some(([key, text]) => (
-    key.startsWith('hearthsight:station:') && text.split(' ').pop() === location.hash.slice(1))), null, { timeout: 5000 }).catch(() => {});
+  await page.waitForFunction(() => {
+    try {
+      return Object.entries(localStorage).some(([key, text]) => (
+        key.startsWith('hearthsight:station:') && text.split(' ').pop() === location.hash.slice(1)));
+    } catch {
+      return true;
+    }
+  }, null, { timeout: 5000 }).catch(() => {});
 }
 
 // Another distance, by a finger; `share` of the slider's length. Kept when this returns.
