@@ -2,8 +2,8 @@
 // what may come after the first picture. A list of names says where the second part begins; what
 // only it can reach follows by itself, so new code falls where it belongs. binaryen's wasm-split
 // does the cut. Code that the list says nothing ever calls is left out of both, and what it says has
-// nothing to do here does nothing. Texts with a mark (engine/base/packed_table.h) move too. The same
-// input gives the same two files.
+// nothing to do here does nothing. Texts with a mark (engine/base/packed_table.h) move too,
+// and sentences that only the second part reads. The same input gives the same two files.
 //
 // Input is linked with names (--profiling-funcs); neither output has any.
 import { execFileSync } from 'node:child_process';
@@ -191,37 +191,86 @@ function withData(program, data) {
   return Buffer.concat(parts);
 }
 
-// Takes marked texts out of the first part's data and puts them in the later part's.
-function moveTexts(firstFile, laterFile, wat, isFirst) {
-  const program = readFileSync(firstFile);
-  const data = readData(sectionsOf(program).find(({ id }) => id === section.data).body);
-  const texts = textsThatComeLater(data);
-  if (texts.length === 0) throw new Error('no texts are marked to come later');
-  // Where they begin is what a function must know to read them.
-  const begins = new Set(texts.map(({ address }) => String(address)));
-  let current = '';
+// Every number of the code that may be an address, by who has it: functions of the first part (or
+// what stands outside of functions), and those of the later one.
+function numbersIn(wat, partOf) {
+  const numbers = { first: new Set(), later: new Set(), never: new Set() };
+  let part = 'first';
   for (const line of wat.split('\n')) {
     const func = funcLine.exec(line);
-    if (func) current = plain(func[1], func[2]);
-    for (const [, number] of line.matchAll(/(?:i32\.const |offset=)(\d+)/g)) {
-      if (begins.has(number) && isFirst(current)) throw new Error(`${current} reads texts that come later`);
+    if (func) part = partOf(plain(func[1], func[2]));
+    else if (/^ \(/.test(line)) part = 'first';
+    for (const [, number] of line.matchAll(/(?:i(?:32|64)\.const |offset=)(\d+)/g)) numbers[part].add(Number(BigInt.asUintN(32, BigInt(number))));
+  }
+  return numbers;
+}
+
+// Sentences that only the later part reads: texts with a space and an end that a function of it names
+// by where they begin, while no number in the first part, and none in the data, lies within them.
+// Tables of letters, which code may reach from outside of them, have no space.
+function sentencesOfLater(data, numbers) {
+  const inUse = [...numbers.first];
+  for (const { address, bytes } of data) {
+    for (let at = (4 - address % 4) % 4; at + 4 <= bytes.length; at += 4) inUse.push(bytes.readUInt32LE(at));
+  }
+  inUse.sort((one, other) => one - other);
+  const atLeast = (address) => {
+    let low = 0;
+    for (let high = inUse.length; low < high;) {
+      const mid = (low + high) >> 1;
+      if (inUse[mid] < address) low = mid + 1; else high = mid;
+    }
+    return inUse[low] ?? Infinity;
+  };
+  const found = [];
+  for (const { address, bytes } of data) {
+    let from = 0;
+    for (let to = bytes.indexOf(0); to >= 0; from = to + 1, to = bytes.indexOf(0, from)) {
+      const text = bytes.subarray(from, to);
+      if (text.length < 8 || !text.includes(0x20) || text.some((byte) => byte < 0x20 && byte !== 0x0a)) continue;
+      if (!numbers.later.has(address + from) || atLeast(address + from) <= address + to) continue;
+      const before = found.at(-1);
+      const whole = bytes.subarray(from, to + 1);
+      // Two that follow each other are one piece.
+      if (before && before.address + before.bytes.length === address + from) before.bytes = Buffer.concat([before.bytes, whole]);
+      else found.push({ address: address + from, bytes: Buffer.from(whole) });
     }
   }
+  return found;
+}
+
+// Takes marked texts, and sentences that only the later part reads, out of the first part's data and
+// puts them in the later part's.
+function moveTexts(firstFile, laterFile, wat, partOf) {
+  const program = readFileSync(firstFile);
+  const data = readData(sectionsOf(program).find(({ id }) => id === section.data).body);
+  const numbers = numbersIn(wat, partOf);
+  const sentences = sentencesOfLater(data, numbers);
+  const texts = textsThatComeLater(data);
+  if (texts.length === 0 || sentences.length === 0) throw new Error('no texts are found that come later');
+  // Where they begin is what a function must know to read them.
+  for (const { address } of texts) if (numbers.first.has(address)) throw new Error(`the first part reads texts that come later, at ${address}`);
   const rest = data.flatMap(({ address, bytes }) => {
     const kept = [];
     let from = 0;
+    // Sentences lie among others: they become zeros, which need no room when compressed.
+    const own = Buffer.from(bytes);
+    for (const sentence of sentences) {
+      const at = sentence.address - address;
+      if (at >= 0 && at < own.length) own.fill(0, at, at + sentence.bytes.length);
+    }
     for (const text of texts) {
       const at = text.address - address;
-      if (at < 0 || at >= bytes.length) continue;
-      kept.push({ address: address + from, bytes: bytes.subarray(from, at) });
+      if (at < 0 || at >= own.length) continue;
+      kept.push({ address: address + from, bytes: own.subarray(from, at) });
       from = at + text.bytes.length;
     }
-    kept.push({ address: address + from, bytes: bytes.subarray(from) });
-    return kept.filter(({ bytes: own }) => own.length > 0);
+    kept.push({ address: address + from, bytes: own.subarray(from) });
+    return kept.filter(({ bytes: part }) => part.length > 0);
   });
   const later = readFileSync(laterFile);
   const own = sectionsOf(later).find(({ id }) => id === section.data);
-  writeFileSync(laterFile, withData(later, [...own ? readData(own.body) : [], ...texts]));
+  writeFileSync(laterFile, withData(later, [...own ? readData(own.body) : [], ...texts, ...sentences]));
   writeFileSync(firstFile, withData(program, rest));
 }
 
@@ -270,8 +319,8 @@ try {
   run(options['wasm-split'], file('plain.wasm'), '--enable-mutable-globals', `--split-funcs=@${file('later.txt')}`,
     '--import-namespace=first', '--placeholder-namespace=later', '--export-prefix=%',
     '-o1', options.first, '-o2', options.later);
-  moveTexts(options.first, options.later, wat, (name) => first.has(name));
   const part = (name) => (first.has(name) ? 'first' : called.has(name) ? 'later' : 'never');
+  moveTexts(options.first, options.later, wat, part);
   writeFileSync(options.report, all.map((name) => `${part(name)} ${name}\n`).join(''));
 } catch (error) {
   console.error(`split: ${error.message} (${options.list})`);
