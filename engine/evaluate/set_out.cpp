@@ -32,7 +32,7 @@ std::vector<config::SurveyPoint> usual_points(const config::Config& config, cons
   for (std::size_t i = 0; i < plan.panels.size(); ++i) {
     const survey::PanelLine& panel = plan.panels[i];
     right_mm = std::max(right_mm, panel.to_x_mm);
-    if (!plan.seen[i]) continue;
+    if (!shows(plan.places[i])) continue;
     const int steps =
         std::max(1, static_cast<int>(std::ceil(panel.length_mm() / kApart_mm - 1e-6)));
     for (int step = 0; step <= steps; ++step) {

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "engine/survey/levels.h"
@@ -20,6 +21,20 @@ struct AboveBase {
   double base_mm = 0;              // above the base's top
   double low_mm = 0, high_mm = 0;  // above the lowest and the highest ground under the base
 };
+
+// Where a panel of the base is, and what it is called. One that does not show may stand clear of
+// the ground; the others are cut to it.
+enum class PanelPlace : std::uint8_t {
+  OvenFront,
+  DoughFront,
+  LeftEnd,
+  RightEnd,
+  Between,
+  OvenBack,
+  DoughBack
+};
+std::string_view panel_name(PanelPlace place);
+constexpr bool shows(PanelPlace place) { return place < PanelPlace::Between; }
 
 struct SurveyResult {
   std::uint64_t digest = 0;       // of every input; equal inputs, equal digest
@@ -38,7 +53,7 @@ struct SurveyResult {
   std::optional<double> closing_mm;           // worst loop; absent: no loop
   double closing_limit_mm = 0;                // for that loop
   std::vector<survey::PanelLine> panels;
-  std::vector<bool> seen;  // a panel that is cut to the ground; else one that may stand clear of it
+  std::vector<PanelPlace> places;  // of the panels
   std::vector<survey::Ground> grounds;
   std::optional<survey::Base> base;
   bool built = false;  // its top is the one measured when it was built

@@ -11,7 +11,6 @@
 #include "engine/evaluate/steps.h"
 #include "engine/frame/as_built.h"
 #include "engine/frame/frame.h"
-#include "engine/frame/places.h"
 #include "engine/weather/shelter.h"
 
 namespace hs::evaluate {
@@ -21,7 +20,6 @@ constexpr double kGap_mm = 600;        // between readings under a panel: our ju
 constexpr double kFeetSpread_mm = 10;  // between cooks' feet: our judgement
 constexpr int kFewestFeet = 2;         // no evenness in one point; not where one cook stands: ours
 constexpr double kAnchorEdge = 5, kAnchorSpacing = 10;  // diameters; a supplier's rule, second hand
-constexpr double kSame_mm = 1;
 
 struct PointNames {
   std::array<std::array<char, 8>, config::kMaxPoints> text{};
@@ -303,13 +301,13 @@ void add_readings(Findings& out, const SurveyResult& s) {
   for (std::size_t i = 0; i < s.panels.size(); ++i) {
     const survey::Ground& ground = s.grounds[i];
     if (!ground.known()) {
-      if (s.seen[i]) {
+      if (shows(s.places[i])) {
         out.add({kRule, Verdict::Unknown, {}, {}, kGap_mm, {}, s.panels[i].name});
         all = false;
       }
       continue;
     }
-    if (!s.seen[i]) continue;
+    if (!shows(s.places[i])) continue;
     any = true;
     if (ground.widest_gap_mm <= widest) continue;
     widest = ground.widest_gap_mm;
@@ -520,46 +518,6 @@ void add_anchors(Findings& out, const config::Config& config, const SurveyResult
 }
 
 }  // namespace
-
-void base_panels(const config::Config& config, const Heights& used, SurveyResult& out) {
-  const frame::Places stands = frame::places(config, {used.counter_mm, used.oven_base_mm});
-  const double left = frame::left_mm(stands);
-  const double back_from_edge = config.station.overhang_mm + config.station.toe_space_mm;
-  struct Foot {
-    double left_mm, right_mm, far_mm;
-    std::string_view front, back;
-  };
-  std::vector<Foot> plans;
-  if (stands.oven_stand && !config::is_masonry(config.oven.kind)) {
-    plans.push_back({stands.oven_stand->left_mm - left, stands.oven_stand->right_mm - left,
-                     stands.oven_stand->far_mm - stands.front_mm, "front of the oven's counter",
-                     "back of the oven's counter"});
-  }
-  if (stands.dough_counter) {
-    plans.push_back({stands.dough_counter->left_mm - left, stands.dough_counter->right_mm - left,
-                     stands.dough_counter->far_mm - stands.front_mm, "front of the dough counter",
-                     "back of the dough counter"});
-  }
-  if (plans.size() == 2 && plans[1].left_mm < plans[0].left_mm) std::swap(plans[0], plans[1]);
-  const auto add = [&](std::string_view name, bool seen, double fx, double fy, double tx,
-                       double ty) {
-    out.panels.push_back({name, fx, fy, tx, ty});
-    out.seen.push_back(seen);
-  };
-  const double near = back_from_edge;
-  for (const Foot& p : plans) add(p.front, true, p.left_mm, near, p.right_mm, near);
-  if (!plans.empty()) {
-    const Foot& first = plans.front();
-    const Foot& last = plans.back();
-    add("left end", true, first.left_mm, std::max(first.far_mm, near), first.left_mm, near);
-    add("right end", true, last.right_mm, near, last.right_mm, std::max(last.far_mm, near));
-  }
-  if (plans.size() == 2 && std::abs(plans[0].right_mm - plans[1].left_mm) <= kSame_mm) {
-    add("panel between the counters", false, plans[0].right_mm, near, plans[0].right_mm,
-        std::max({plans[0].far_mm, plans[1].far_mm, near}));
-  }
-  for (const Foot& p : plans) add(p.back, false, p.right_mm, p.far_mm, p.left_mm, p.far_mm);
-}
 
 std::string_view point_name(std::size_t reading) {
   if (reading >= config::kMaxPoints) return {};

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/base/number_text.h"
 #include "engine/base/text.h"
 
 namespace hs::frame {
@@ -114,6 +113,37 @@ std::string_view lasting_name(std::string_view name) {
     if (one == name) return one;
   }
   return {};
+}
+
+Result<std::string> with_built(std::string_view text, std::string_view name, std::string_view size,
+                               Unit bare) {
+  const std::string path = "frame.as_built." + shortened(name);
+  if (!a_name(name)) return Problem{path, "", "no piece has this name"};
+  size = trimmed_ends(size);
+  std::string entry;
+  if (!size.empty()) {
+    const std::string given = "\"" + shortened(size) + "\"";
+    const auto mm = parse_length_mm(size, bare);
+    if (!mm) {
+      return Problem{path, given, "a length, such as 740.5 mm, 29 1/8 in or 2' 5 1/8\""};
+    }
+    if (!(*mm >= kBuiltLeast_mm && *mm <= kBuiltMost_mm)) {
+      return Problem{path, given, length_range_text(kBuiltLeast_mm, kBuiltMost_mm, bare)};
+    }
+    entry = std::string(name) + "=" + trimmed(quantised(Quantity::Length, *mm), 1);
+  }
+  std::string out;
+  const auto put = [&out](std::string_view one) {
+    if (!one.empty()) out += (out.empty() ? "" : " ") + std::string(one);
+  };
+  bool there = false;
+  each_entry(text, [&](const Entry& one) {
+    if (one.name != name) return put(one.text);
+    if (!there) put(entry);
+    there = true;
+  });
+  if (!there) put(entry);
+  return out;
 }
 
 std::vector<Problem> as_built_problems(std::string_view text) {

@@ -13,6 +13,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/base/number_text.h"
 #include "engine/base/result.h"
 
 namespace hs::frame {
@@ -29,6 +30,13 @@ std::vector<AsBuilt> read_as_built(std::string_view text);
 
 // The same name as a text that lasts; empty for none of those above, or a bay past the twentieth.
 std::string_view lasting_name(std::string_view name);
+
+// The text with one piece's measure in the place of what it had; `size` is a length as people write
+// it, a bare number of it in `bare`, and nothing takes the piece out. Kept in mm with one decimal.
+// Errors: a name that no piece can have; a size that is no length, or out of range. Path
+// "frame.as_built." and the name.
+Result<std::string> with_built(std::string_view text, std::string_view name, std::string_view size,
+                               Unit bare);
 
 // Everything wrong with the text: an entry without '=', a name that no piece can have, a number
 // that is none or out of range, a name twice. Path "frame.as_built".

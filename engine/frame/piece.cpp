@@ -14,9 +14,8 @@ std::vector<Block> blocks_of(const Piece& piece) {
 double turned_down_mm(const Piece& piece, Face side) {
   constexpr double kSame_mm = 1e-6;
   const Axis axis = axis_of(side);
-  const bool high = side == Face::Right || side == Face::Far || side == Face::Above;
   const auto end_of = [&](const Block& block) {
-    return low_of(block, axis) + (high ? size_of(block, axis) : 0);
+    return low_of(block, axis) + (is_high(side) ? size_of(block, axis) : 0);
   };
   for (const Block& fold : piece.folds) {
     const double thin_mm = std::min(fold.width_mm(), fold.depth_mm());

@@ -17,6 +17,8 @@ enum class Axis : std::uint8_t { X, Y, Z };
 enum class Face : std::uint8_t { Left, Right, Near, Far, Below, Above };
 constexpr std::size_t index_of(Face face) { return static_cast<std::size_t>(face); }
 constexpr Axis axis_of(Face face) { return static_cast<Axis>(static_cast<std::uint8_t>(face) / 2); }
+// At the high end of its axis: right, far, above.
+constexpr bool is_high(Face face) { return index_of(face) % 2 == 1; }
 
 enum class Material : std::uint8_t {
   Sheet,        // exterior plywood of the cabinets

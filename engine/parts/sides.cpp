@@ -63,7 +63,7 @@ std::string_view across_y(const Piece& piece, bool far) {
 
 std::string_view side_of(const Piece& piece, Face face) {
   const Axis axis = frame::axis_of(face);
-  const bool high = frame::index_of(face) % 2 == 1;
+  const bool high = frame::is_high(face);
   if (axis == piece.thick) {
     if (axis == Axis::Z) return high ? "top" : "underside";
     return axis == Axis::X ? across_x(piece, high) : across_y(piece, high);

@@ -17,13 +17,14 @@ std::string part_name(const parts::Part& part) {
 
 namespace {
 
-// The panel of the base that a piece of a board stands for; empty: none.
-std::string_view panel_of(const frame::Piece& piece, const frame::Frame& frame) {
+// The panel of the base that a piece of a board stands for.
+std::optional<evaluate::PanelPlace> panel_of(const frame::Piece& piece, const frame::Frame& frame) {
+  using evaluate::PanelPlace;
   switch (piece.kind) {
     case frame::Kind::BaseFront:
-      return piece.oven ? "front of the oven's counter" : "front of the dough counter";
+      return piece.oven ? PanelPlace::OvenFront : PanelPlace::DoughFront;
     case frame::Kind::BaseBack:
-      return piece.oven ? "back of the oven's counter" : "back of the dough counter";
+      return piece.oven ? PanelPlace::OvenBack : PanelPlace::DoughBack;
     case frame::Kind::BaseEnd:
       break;
     default:
@@ -32,9 +33,11 @@ std::string_view panel_of(const frame::Piece& piece, const frame::Frame& frame) 
   for (const frame::Run& run : frame.runs) {
     if (run.oven != piece.oven) continue;
     const bool left = piece.place.left_mm < (run.boxes.left_mm + run.boxes.right_mm) / 2;
-    if (left ? run.free_left : run.free_right) return left ? "left end" : "right end";
+    if (left ? run.free_left : run.free_right) {
+      return left ? PanelPlace::LeftEnd : PanelPlace::RightEnd;
+    }
   }
-  return "panel between the counters";
+  return PanelPlace::Between;
 }
 
 }  // namespace
@@ -47,11 +50,10 @@ std::optional<GroundCut> ground_cut(const parts::Part& part, const evaluate::Eva
   GroundCut out;
   std::set<std::size_t> panels;
   for (const std::size_t at : part.pieces) {
-    const std::string_view name = panel_of(e.build->frame.pieces[at], e.build->frame);
-    const auto panel = std::find_if(s.panels.begin(), s.panels.end(),
-                                    [name](const auto& one) { return one.name == name; });
-    const auto i = static_cast<std::size_t>(panel - s.panels.begin());
-    if (panel != s.panels.end() && s.base->cuts[i]) {
+    const auto place = panel_of(e.build->frame.pieces[at], e.build->frame);
+    const auto found = place ? std::find(s.places.begin(), s.places.end(), *place) : s.places.end();
+    const auto i = static_cast<std::size_t>(found - s.places.begin());
+    if (found != s.places.end() && s.base->cuts[i]) {
       panels.insert(i);
     } else {
       out.all = false;

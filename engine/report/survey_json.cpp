@@ -136,7 +136,7 @@ void put_panels(JsonWriter& out, const SurveyResult& s) {
     put_mm(out, "from_y_mm", panel.from_y_mm);
     put_mm(out, "to_x_mm", panel.to_x_mm);
     put_mm(out, "to_y_mm", panel.to_y_mm);
-    put_flag(out, "shows", s.seen[i]);
+    put_flag(out, "shows", evaluate::shows(s.places[i]));
     put_text_or_null(out, "lacks", s.grounds[i].lacks);
     out.key("cut");
     if (s.base && s.base->cuts[i]) {

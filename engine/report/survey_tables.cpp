@@ -131,10 +131,11 @@ Table panels_table(const Page& page, const SurveyResult& s) {
   }
   for (std::size_t i = 0; i < s.panels.size(); ++i) {
     if (base.cuts[i]) continue;
-    table.rows.push_back({capitalised(std::string(s.panels[i].name)), "not known", "not known",
-                          "not known", "not known", "not known",
-                          "needs " + std::string(s.grounds[i].lacks) +
-                              (s.seen[i] ? "" : ", or stands clear of the ground")});
+    table.rows.push_back(
+        {capitalised(std::string(s.panels[i].name)), "not known", "not known", "not known",
+         "not known", "not known",
+         "needs " + std::string(s.grounds[i].lacks) +
+             (evaluate::shows(s.places[i]) ? "" : ", or stands clear of the ground")});
   }
   return table;
 }

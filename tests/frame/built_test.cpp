@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <utility>
 
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/build.h"
@@ -162,6 +163,40 @@ TEST_CASE("measured pieces are read, or refused by name", "[frame]") {
   CHECK(sentence(evaluate::check(c)[0]) ==
         "frame.as_built: \"base=nine\" is not allowed; give 1 to 7000 mm after the '=', "
         "or inches such as 4 1/8 in");
+}
+
+TEST_CASE("one piece is measured after the other, and the text of the others stays", "[frame]") {
+  std::string text;
+  const auto put = [&](std::string_view name, std::string_view size, Unit bare) {
+    const Result<std::string> next = with_built(text, name, size, bare);
+    if (next) text = *next;
+    return next.error();
+  };
+  CHECK(put("base", "104,24", Unit::Mm).empty());
+  CHECK(text == "base=104.2");
+  CHECK(put("oven.box", " 29 1/8 ", Unit::Inch).empty());  // 739.775 mm
+  CHECK(text == "base=104.2 oven.box=739.8");
+  CHECK(put("base", "2' 5 1/8", Unit::Inch).empty());
+  CHECK(text == "base=739.8 oven.box=739.8");
+  text = "base=4 1/8 in  oven.box=735.5";
+  CHECK(put("oven.box", "74 cm", Unit::Inch).empty());
+  CHECK(text == "base=4 1/8 in oven.box=740");
+  CHECK(put("base", "", Unit::Mm).empty());
+  CHECK(put("dough.box", "", Unit::Mm).empty());
+  CHECK(text == "oven.box=740");
+  for (const auto& [name, size] : {std::pair{"bass", "100"},
+                                   {"base", "4 1/x"},
+                                   {"base", "0"},
+                                   {"base", "7000.2"},
+                                   {"base", "nan"}}) {
+    INFO(name << " " << size);
+    const auto problems = put(name, size, Unit::Mm);
+    REQUIRE(problems.size() == 1);
+    CHECK(problems[0].path == std::string("frame.as_built.") + name);
+    CHECK(text == "oven.box=740");
+  }
+  CHECK(sentence(put("base", "900", Unit::Inch)[0]) ==
+        "frame.as_built.base: \"900\" is not allowed; give 1/16 to 275 9/16 in");
 }
 
 TEST_CASE("a measure of a piece that is not there, or far off, is pointed at", "[frame]") {

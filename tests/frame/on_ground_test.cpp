@@ -149,7 +149,7 @@ TEST_CASE("the usual points are enough to cut every panel that shows", "[survey]
     const Evaluation e = evaluate::evaluate(c);
     REQUIRE(e.survey->base);
     for (std::size_t i = 0; i < e.survey->panels.size(); ++i) {
-      if (e.survey->seen[i]) CHECK(e.survey->base->cuts[i].has_value());
+      if (evaluate::shows(e.survey->places[i])) CHECK(e.survey->base->cuts[i].has_value());
     }
     CHECK(verdict(e, "survey.readings") == Verdict::Ok);
   }

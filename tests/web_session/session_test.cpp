@@ -554,33 +554,3 @@ TEST_CASE("three answers are a station of one's own, in one step of undo", "[ses
   CHECK(s.start_own("1800", "16", "other", Units::Millimetre).front().path == "cooks.1.stature_mm");
   CHECK(s.start_own("1800", "", "campfire", Units::Millimetre).front().path == "oven.kind");
 }
-
-TEST_CASE("the stock list grows and shrinks by a row, and a file replaces it whole or not at all",
-          "[web][session]") {
-  Session session;
-  REQUIRE(session.config().stock.empty());
-  CHECK(session.remove_stock(0).size() == 1);
-  for (std::size_t i = 0; i < config::kMaxStock; ++i) REQUIRE(session.add_stock().empty());
-  CHECK(session.config().stock.size() == config::kMaxStock);
-  const auto problems = session.add_stock();
-  REQUIRE(problems.size() == 1);
-  CHECK(sentence(problems.front()).find("at most 40 rows") != std::string::npos);
-  CHECK(session.config().stock.size() == config::kMaxStock);
-
-  REQUIRE(session.open_stock("name,kind,length_mm,price\nPly,sheet,8 ft,60\nScrews,hardware,,9.5\n")
-              .empty());
-  REQUIRE(session.config().stock.size() == 2);
-  CHECK(session.config().stock[0].length_mm == 2438.4);
-  REQUIRE(session.remove_stock(0).empty());
-  REQUIRE(session.config().stock.size() == 1);
-  CHECK(session.config().stock[0].name == "Screws");
-  CHECK(session.config().stock[0].price == 9.5);
-
-  const config::Config before = session.config();
-  const auto refused = session.open_stock("name,price\nPly,60\nBad,dear\n");
-  REQUIRE(refused.size() == 1);
-  CHECK(sentence(refused.front()).find("line 3") != std::string::npos);
-  CHECK(session.config() == before);
-  session.undo();
-  CHECK(session.config().stock.size() == 2);
-}

@@ -84,6 +84,9 @@ EMSCRIPTEN_KEEPALIVE const char* dk_remove_point(int index) {
 EMSCRIPTEN_KEEPALIVE const char* dk_set_out_points() {
   return done(app().session.set_out_points());
 }
+EMSCRIPTEN_KEEPALIVE const char* dk_set_built(const char* name, const char* size) {
+  return done(app().session.set_built(name, size, app().view.units));
+}
 EMSCRIPTEN_KEEPALIVE const char* dk_add_stock() { return done(app().session.add_stock()); }
 EMSCRIPTEN_KEEPALIVE const char* dk_remove_stock(int index) {
   return done(app().session.remove_stock(static_cast<std::size_t>(index)));

@@ -2,10 +2,9 @@
 // typed is kept in one text, "base=104.2 dough.box=741" (engine/frame/as_built.h).
 
 import { el, setHidden, setText, setVerdict, syncList, verdictMark } from './dom.js';
-import { makeField, numberOf, sixteenthsText } from './fields.js';
+import { makeField, sixteenthsText } from './fields.js';
 
 const path = 'frame.as_built';
-const [least, most] = [1, 7000];
 const told = [path, 'frame.top_height'];
 const runs = { dough: 'Dough counter', oven: 'Oven counter' };
 const sizes = { width: 'width', depth: 'depth', thick: 'thickness', height: 'height' };
@@ -23,23 +22,11 @@ function wordsOf(name) {
   return `${runs[run]}, bay ${rest[0]} from the left, ${size} of the opening`;
 }
 
-// A length as the other boxes take it: "29 1/8", "2' 5 1/8", "740,5 mm", "74 cm"; in mm, or null.
-const scales = { mm: 1, cm: 10, in: 25.4, '"': 25.4, '\u2033': 25.4 };
-function mmOf(text, scale) {
-  const [, feet, rest, given] = /^(?:(\d+) *(?:ft|['\u2032]) *)?(.*?) *(mm|cm|in|["\u2033])?$/.exec(text.trim().replace(',', '.'));
-  const number = numberOf(rest || (feet ? '0' : ''));
-  return number === null ? null : Number(((feet ?? 0) * 304.8 + number * (given ? scales[given] : feet ? 25.4 : scale)).toFixed(1));
-}
-
-// The text's entries, by name, each as it was typed ("104.2", "4 1/8 in"); those of other stations
-// stay in it.
-const entriesOf = (text) => new Map([...(text ?? '').matchAll(/(\S+?)=(.*?)(?= +\S+=|$)/g)].map(([, name, size]) => [name, size]));
-
-// `actions` as for makeField; it stands after `place`.
+// `actions` as for makeField, and setBuilt(name, size) with the reader's text of a size; it stands after
+// `place`.
 export function makeBuilt(actions, { place }) {
   let unit = null;  // a length's row of the field table
   let measures = new Map();
-  let entries = new Map();
   let controls = [];
   let shownFor = '';
 
@@ -56,26 +43,15 @@ export function makeBuilt(actions, { place }) {
   const shown = (mm) => (inInches() ? sixteenthsText(mm / unit.scale) : String(Number((mm / unit.scale).toFixed(1))));
   const nameOf = (where) => where.slice(path.length + 1);
 
-  const refused = (where, message) => [{ path: where, message }];
-  function put(where, mm) {
-    const next = new Map(entries);
-    if (mm === null) next.delete(nameOf(where)); else next.set(nameOf(where), mm);
-    return actions.set(path, [...next].map((entry) => entry.join('=')).join(' '))
-      .flatMap(({ message }) => refused(where, message.replace(`${path}: `, '')));
-  }
   const own = {
     ...actions,
-    set(where, text) {
-      const mm = mmOf(text, unit.scale);
-      if (mm === null) return refused(where, `Not a length: type it like ${inInches() ? '29 1/8' : '740.5'} or ${inInches() ? '740 mm' : '29 1/8 in'}.`);
-      if (mm < least || mm > most) return refused(where, `A piece measures ${shown(least)} to ${shown(most)} ${unit.unit}.`);
-      return put(where, mm);
-    },
-    clear: (where) => put(where, null),
+    set: (where, text) => actions.setBuilt(nameOf(where), text),
+    clear: (where) => actions.setBuilt(nameOf(where), ''),
     start: (where) => measures.get(nameOf(where))?.planned_mm,
     value({ path: where }) {
-      const name = nameOf(where);
-      const mm = mmOf(entries.get(name) ?? '', 1);
+      // What was left out as too far from the drawing stays to be seen and mended.
+      const { as_built: built, used_mm: used, ignored_mm: ignored } = measures.get(nameOf(where)) ?? {};
+      const mm = built ? used : ignored ?? null;
       return {
         text: mm === null ? null : shown(mm),
         unit: unit.unit, scale: unit.scale, offset: 0, usual: null, placeholder: 'as drawn',
@@ -86,18 +62,17 @@ export function makeBuilt(actions, { place }) {
   return {
     update(byPath, report, page, forget) {
       unit = byPath.get('station.counter_height_mm');
-      entries = entriesOf(byPath.get(path).values[0]);
       const all = [...report.frame?.measures ?? []].sort((a, b) => stage(a) - stage(b));
       measures = new Map(all.map((measure) => [measure.name, measure]));
       const count = all.filter(({ as_built }) => as_built).length;
       setText(title, `Which pieces came out other than drawn?${count > 0 ? ` ${count}` : ''}`);
-      setHidden(root, all.length === 0 && entries.size === 0);
+      setHidden(root, all.length === 0 && !byPath.get(path).values[0]);
       const names = [...measures.keys()].join(' ');
       if (shownFor !== names) {
         shownFor = names;
         controls = all.map(({ name }) => makeField({
           path: `${path}.${name}`, label: wordsOf(name), question: wordsOf(name), measure: '', kind: 'length',
-          absent: 'unknown', min: least, max: most, step: 1, choices: [],
+          absent: 'unknown', min: 1, max: 7000, step: 1, choices: [],
         }, 0, own));
         list.replaceChildren(...controls.map((control) => control.root));
       }

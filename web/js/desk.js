@@ -12,6 +12,7 @@ export function makeDesk(engine) {
     ...engine,
     // Each of these changes the station, and returns the problems that kept it from doing so.
     setField: (path, value) => json('set_field', path, value),
+    setBuilt: (name, size) => json('set_built', name, size),
     addCook: () => json('add_cook'),
     removeCook: (index) => json('remove_cook', index),
     // `kind` and `setup` count the choices of the field table.

@@ -79,6 +79,7 @@ export function makeDocument(program, host) {
     units: host.units,
     set: (path, text) => after(path === 'oven.kind' ? engine.loadOven(text) : engine.setField(path, text)),
     clear: (path) => after(engine.clearField(path)),
+    setBuilt: (name, size) => after(engine.setBuilt(name, size)),
     start: (path) => usedInstead(report, path),
     value(field, index) {
       const row = byPath.get(field.path) || field;

@@ -60,6 +60,8 @@ class Session {
   std::vector<Problem> add_stock();
   std::vector<Problem> remove_stock(std::size_t index);
   std::vector<Problem> open_stock(std::string_view csv);
+  // One piece as it came out, of the text that frame.as_built keeps; nothing: as drawn again.
+  std::vector<Problem> set_built(std::string_view name, std::string_view size, report::Units bare);
   std::vector<Problem> open_json(std::string_view text);
   std::vector<Problem> open_link(std::string_view text);
   std::vector<Problem> accept_trial();  // applies the cold trial's correction

@@ -1,4 +1,5 @@
-// What the shop has: the stock list's rows. All of it comes after the first picture.
+// What the shop has and what came out of it: the stock list's rows, and pieces that are measured
+// when they are built. All of it comes after the first picture.
 
 #include <cstddef>
 #include <string>
@@ -6,6 +7,7 @@
 
 #include "engine/config/fields.h"
 #include "engine/config/stock_csv.h"
+#include "engine/frame/as_built.h"
 #include "web/session/session.h"
 
 namespace hs::web {
@@ -33,6 +35,17 @@ std::vector<Problem> Session::open_stock(std::string_view csv) {
   Result<config::Config> next = config::with_stock(config_, csv);
   if (!next) return next.error();
   return adopt(std::move(next.value()));
+}
+
+std::vector<Problem> Session::set_built(std::string_view name, std::string_view size,
+                                        report::Units bare) {
+  const Result<std::string> text =
+      frame::with_built(config_.frame.as_built, name, size, report::unit_of(bare));
+  std::vector<Problem> problems = text ? set_field("frame.as_built", *text, bare) : text.error();
+  // What is wrong is told where this one is typed.
+  for (Problem& problem : problems) problem.path = "frame.as_built." + std::string(name);
+  if (!problems.empty()) last_error = sentence(problems.front());
+  return problems;
 }
 
 }  // namespace hs::web

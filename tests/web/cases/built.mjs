@@ -39,7 +39,7 @@ test('pieces that came out other than drawn are typed in fractions beside their 
     // What is refused is said at its box, and what was there stays.
     for (const text of ['4 1/x', '900', '0']) {
       await type(page, 'base', text);
-      assert.match(await box(page, 'base').locator('.error').textContent(), text === '4 1/x' ? /^Not a length: type it like 29 1\/8/ : /^A piece measures 1\/16 to .* in\./);
+      assert.match(await box(page, 'base').locator('.error').textContent(), text === '4 1/x' ? /^"4 1\/x" is not allowed; give a length, such as / : / is not allowed; give 1\/16 to 275 .* in$/);
       assert.equal(await box(page, 'base').locator('input').getAttribute('aria-invalid'), 'true');
       assert.equal(await kept(page), 'base=104.8 dough.box=741');
     }
