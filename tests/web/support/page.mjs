@@ -12,11 +12,14 @@ export { keepPicture, phone, root } from './browser.mjs';
 export const world = await startWorld(process.env.HEARTHSIGHT_PAGE || pageFolder);
 after(() => world.close());
 
+// Four times the pixels show nothing more, and are drawn without a graphics card.
+const fine = process.env.HEARTHSIGHT_GALLERY ? 2 : 1;
+
 export const devices = {
   phone,
   tallPhone: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 3, isMobile: true, hasTouch: true },
   sidePhone: { viewport: { width: 844, height: 390 }, deviceScaleFactor: 3, isMobile: true, hasTouch: true },
-  tablet: { viewport: { width: 768, height: 1024 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true },
+  tablet: { viewport: { width: 768, height: 1024 }, deviceScaleFactor: fine, isMobile: true, hasTouch: true },
   desktop: { viewport: { width: 1280, height: 800 }, deviceScaleFactor: 1 },
 };
 
