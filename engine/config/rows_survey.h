@@ -27,7 +27,7 @@ inline constexpr auto kSurveyRows = std::to_array<Row>({
           "Negative: in front of it, where the feet stand.", &SurveyPoint::y_mm),
     POINT(242, "survey.points[].reading_mm", kLength, Absent::Unknown, 0, 3000, 1, Words{},
           "survey.readings survey.closing survey.doubtful survey.feet survey.drainage survey.base "
-          "survey.least survey.method survey.heights",
+          "survey.least survey.board survey.inside survey.method survey.heights",
           "Reading", "How far is it from the level line down to the ground there?",
           "Tape or rule upright on the ground, read at the line; to 1/16 in or 1 mm.",
           &SurveyPoint::reading_mm),
@@ -51,17 +51,18 @@ inline constexpr auto kSurveyRows = std::to_array<Row>({
 
     // The base ------------------------------------------------------------------------------------
     STATION(252, "survey.board_mm", kLength, Absent::Default, 40, 400, 5, Words{},
-            "survey.base survey.method", "Base boards", "How high are the boards of the base?",
+            "survey.base survey.board survey.method", "Base boards",
+            "How high are the boards of the base?",
             "Measured, not nominal: a 1x6 board is 5 1/2 in (139.7 mm), a 1x8 of softwood 7 1/4 in "
             "(184 mm).",
             &Config::survey, &Survey::board_mm),
     STATION(253, "survey.base_mm", kLength, Absent::Unknown, 20, 400, 5, Words{},
-            "survey.base survey.least survey.heights", "Base height",
+            "survey.base survey.least survey.inside survey.heights frame.packing", "Base height",
             "How high is the top of the base above the ground at the cooks' feet?",
             "Left out: 4 in (100 mm), a usual toe space, or as near to it as the boards allow.",
             &Config::survey, &Survey::base_mm),
     STATION(254, "survey.least_mm", kLength, Absent::Default, 10, 200, 5, Words{},
-            "survey.least survey.base", "Least board left",
+            "survey.least survey.inside survey.base survey.board", "Least board left",
             "How much of a board must stay where the ground is highest?",
             "Enough for two screws above each other: 2 in (50 mm) is our judgement.",
             &Config::survey, &Survey::least_mm),

@@ -1,55 +1,75 @@
 #include <algorithm>
-#include <cmath>
-#include <utility>
+#include <cstddef>
+#include <string_view>
 #include <vector>
 
 #include "engine/evaluate/surveying.h"
-#include "engine/frame/places.h"
+#include "engine/frame/frame.h"
 
 namespace hs::evaluate {
 namespace {
 
-constexpr double kSame_mm = 1;  // two counters that stand side by side
+// As one stands before its outer face: from its left to its right end.
+survey::PanelLine line_of(const frame::BaseBoard& board, PanelPlace place) {
+  const Block& at = board.place;
+  const std::string_view name = panel_name(place);
+  switch (board.outside) {
+    case frame::Face::Far:
+      return {name, at.right_mm, at.far_mm, at.left_mm, at.far_mm};
+    case frame::Face::Left:
+      return {name, at.left_mm, at.far_mm, at.left_mm, at.near_mm};
+    case frame::Face::Right:
+      return {name, at.right_mm, at.near_mm, at.right_mm, at.far_mm};
+    default:
+      return {name, at.left_mm, at.near_mm, at.right_mm, at.near_mm};
+  }
+}
+
+PanelPlace place_of(const frame::BaseBoard& board) {
+  switch (board.kind) {
+    case frame::Kind::BaseFront:
+      return board.oven ? PanelPlace::OvenFront : PanelPlace::DoughFront;
+    case frame::Kind::BaseBack:
+      return board.oven ? PanelPlace::OvenBack : PanelPlace::DoughBack;
+    default:
+      if (board.meets) return PanelPlace::Between;
+      return board.outside == frame::Face::Left ? PanelPlace::LeftEnd : PanelPlace::RightEnd;
+  }
+}
 
 }  // namespace
 
 void base_panels(const config::Config& config, const Heights& used, SurveyResult& out) {
-  const frame::Places stands = frame::places(config, {used.counter_mm, used.oven_base_mm});
-  const double left = frame::left_mm(stands);
-  const double back_from_edge = config.station.overhang_mm + config.station.toe_space_mm;
-  struct Foot {
-    double left_mm, right_mm, far_mm;
-    PanelPlace front, back;
+  const frame::Levels levels{used.counter_mm, used.oven_base_mm};
+  const frame::Places stands = frame::places(config, levels);
+  const double left_mm = frame::left_mm(stands), front_mm = stands.front_mm;
+  std::vector<frame::BaseBoard> boards = frame::base_boards(config, levels);
+  const auto take = [&](auto wanted) {
+    for (const frame::BaseBoard& board : boards) {
+      const PanelPlace place = place_of(board);
+      if (!wanted(board, place)) continue;
+      survey::PanelLine line = line_of(board, place);
+      for (double* x : {&line.from_x_mm, &line.to_x_mm}) *x -= left_mm;
+      for (double* y : {&line.from_y_mm, &line.to_y_mm}) *y -= front_mm;
+      out.panels.push_back(line);
+      out.places.push_back(place);
+    }
   };
-  std::vector<Foot> plans;
-  const auto stand = [&](const auto& counter, PanelPlace front, PanelPlace back) {
-    plans.push_back({counter.left_mm - left, counter.right_mm - left,
-                     counter.far_mm - stands.front_mm, front, back});
-  };
-  if (stands.oven_stand && !config::is_masonry(config.oven.kind)) {
-    stand(*stands.oven_stand, PanelPlace::OvenFront, PanelPlace::OvenBack);
+  // Fronts, the two ends, what sticks out behind another counter, backs.
+  take([](const auto& board, PanelPlace) { return board.kind == frame::Kind::BaseFront; });
+  take([](const auto&, PanelPlace place) { return place == PanelPlace::LeftEnd; });
+  take([](const auto&, PanelPlace place) { return place == PanelPlace::RightEnd; });
+  take([](const auto&, PanelPlace place) { return place == PanelPlace::Between; });
+  take([](const auto& board, PanelPlace) { return board.kind == frame::Kind::BaseBack; });
+  for (const frame::BaseBoard& board : boards) {
+    if (board.kind != frame::Kind::BaseFront) continue;
+    const auto back = std::find_if(boards.begin(), boards.end(), [&](const auto& one) {
+      return one.kind == frame::Kind::BaseBack && one.oven == board.oven;
+    });
+    if (back == boards.end()) continue;
+    out.within.push_back({board.place.left_mm - left_mm, board.place.right_mm - left_mm,
+                          board.place.near_mm - front_mm, back->place.far_mm - front_mm, 0, 0});
   }
-  if (stands.dough_counter) {
-    stand(*stands.dough_counter, PanelPlace::DoughFront, PanelPlace::DoughBack);
-  }
-  if (plans.size() == 2 && plans[1].left_mm < plans[0].left_mm) std::swap(plans[0], plans[1]);
-  const auto add = [&](PanelPlace place, double fx, double fy, double tx, double ty) {
-    out.panels.push_back({panel_name(place), fx, fy, tx, ty});
-    out.places.push_back(place);
-  };
-  const double near = back_from_edge;
-  for (const Foot& p : plans) add(p.front, p.left_mm, near, p.right_mm, near);
-  if (!plans.empty()) {
-    const Foot& first = plans.front();
-    const Foot& last = plans.back();
-    add(PanelPlace::LeftEnd, first.left_mm, std::max(first.far_mm, near), first.left_mm, near);
-    add(PanelPlace::RightEnd, last.right_mm, near, last.right_mm, std::max(last.far_mm, near));
-  }
-  if (plans.size() == 2 && std::abs(plans[0].right_mm - plans[1].left_mm) <= kSame_mm) {
-    add(PanelPlace::Between, plans[0].right_mm, near, plans[0].right_mm,
-        std::max({plans[0].far_mm, plans[1].far_mm, near}));
-  }
-  for (const Foot& p : plans) add(p.back, p.right_mm, p.far_mm, p.left_mm, p.far_mm);
 }
 
 std::string_view panel_name(PanelPlace place) {

@@ -15,6 +15,7 @@ namespace hs::evaluate {
 namespace {
 
 constexpr double kUsualGas_kg = 9.07;  // 20 lb
+constexpr double kShims_mm = 25;       // that are not packed: judgement
 constexpr double kLevel_mm = 25;       // a step that nobody minds: judgement
 
 bool heavy(const config::Config& config) { return config::is_masonry(config.oven.kind); }
@@ -29,11 +30,13 @@ frame::Asked asked_of(const config::Config& config, const Evaluation& e) {
                      std::max(grill.high_cm2, fire.high_cm2 / 2),
                      std::max(grill.low_cm2, fire.low_cm2 / 2),
                      {},
+                     0,
                      0};
-  // What stands, stands, whether the boards that hide it reach or not.
-  if (e.survey && e.survey->base && (e.survey->base->fits || e.survey->built)) {
+  // One base for its boards and for what carries, whether the boards that hide it reach or not.
+  if (e.survey && e.survey->base) {
     asked.base_mm = e.survey->base->top_mm;
-    asked.ground_high_mm = e.survey->base->high_mm;
+    asked.ground_high_mm = e.survey->base->highest_mm;
+    asked.ground_low_mm = e.survey->base->lowest_mm;
   }
   return asked;
 }
@@ -120,10 +123,18 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
   if (!frame.made()) return out.list;
   // Boards cut to one height and boxes that stand at another.
   const auto& cut = asked.base_mm;
+  const double high_mm = frame.base_mm - asked.ground_low_mm;
   if (cut && std::abs(*cut - frame.base_mm) > kTolerance) {
-    out.add({"frame.base", Verdict::Warn, {}, frame.base_mm, *cut, {}, {}});
+    out.add({"frame.base", Verdict::Warn, {}, high_mm, *cut - asked.ground_low_mm, {}, {}});
   } else {
-    out.add({"frame.base", Verdict::Ok, {}, frame.base_mm, {}, {}, {}});
+    out.add({"frame.base", Verdict::Ok, {}, high_mm, {}, {}, {}});
+  }
+  const auto carrier =
+      std::find_if(frame.pieces.begin(), frame.pieces.end(),
+                   [](const frame::Piece& piece) { return piece.kind == frame::Kind::Carrier; });
+  if (cut && carrier != frame.pieces.end()) {
+    const double under_mm = carrier->place.bottom_mm - asked.ground_low_mm;
+    out.at_most("frame.packing", under_mm, kShims_mm, Verdict::Warn, {});
   }
   for (const frame::Run& run : frame.runs) {
     const double wanted_mm = run.counter.top_mm, off_mm = run.top_mm - wanted_mm;

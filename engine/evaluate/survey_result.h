@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/base/block.h"
 #include "engine/survey/levels.h"
 #include "engine/survey/plane.h"
 #include "engine/survey/scribe.h"
@@ -54,6 +55,9 @@ struct SurveyResult {
   double closing_limit_mm = 0;                // for that loop
   std::vector<survey::PanelLine> panels;
   std::vector<PanelPlace> places;  // of the panels
+  std::vector<Block> within;       // each base as seen from above, its boards with it
+  // The highest and the lowest point that was read within a base, off its boards' lines as well.
+  std::optional<std::size_t> inside_high, inside_low;
   std::vector<survey::Ground> grounds;
   std::optional<survey::Base> base;
   bool built = false;  // its top is the one measured when it was built

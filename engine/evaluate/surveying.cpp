@@ -167,7 +167,7 @@ void fit(SurveyResult& out) {
     if (!out.low || *point.height_mm < height(*out.low)) out.low = i;
     if (point.doubtful) {
       out.doubts.push_back(i);
-    } else {
+    } else if (!point.step) {
       spots.push_back({point.x_mm, point.y_mm, *point.height_mm});
     }
   }
@@ -223,6 +223,9 @@ void set_stops(const survey::Board& board, SurveyResult& out) {
   if (!board.top_mm && std::abs(base.top_mm - board.usual_mm) > kTolerance) {
     const bool up = base.top_mm > board.usual_mm;
     add(all, out.grounds[up ? base.high_panel : base.low_panel].doubtful);
+    if (up && out.inside_high && out.levels.points[*out.inside_high].doubtful) {
+      add(all, {out.levels.points[*out.inside_high].first});
+    }
   }
   out.stops.resize(out.panels.size());
   for (std::size_t i = 0; i < out.panels.size(); ++i) {
@@ -234,23 +237,38 @@ void set_stops(const survey::Board& board, SurveyResult& out) {
 
 std::optional<AboveBase> above(const std::optional<double>& height_mm, const survey::Base& base) {
   if (!height_mm) return {};
-  return AboveBase{*height_mm, *height_mm - base.top_mm, *height_mm - base.low_mm,
-                   *height_mm - base.high_mm};
+  return AboveBase{*height_mm, *height_mm - base.top_mm, *height_mm - base.lowest_mm,
+                   *height_mm - base.highest_mm};
 }
 
 // Where the base's top came out, if somebody measured it and the cabinets believe it.
 std::optional<double> built_base_mm(const config::Config& config, const Heights& used,
                                     const SurveyResult& out) {
   if (!out.base || config.frame.as_built.empty()) return {};
-  frame::Asked asked{{used.counter_mm, used.oven_base_mm}, 0, 0, {}, 0};
-  if (out.base->fits) {
-    asked.base_mm = out.base->top_mm;
-    asked.ground_high_mm = out.base->high_mm;
-  }
+  frame::Asked asked{{used.counter_mm, used.oven_base_mm}, 0, 0, {}, 0, 0};
+  asked.base_mm = out.base->top_mm;
+  asked.ground_high_mm = out.base->highest_mm;
+  asked.ground_low_mm = out.base->lowest_mm;
   for (const frame::Measure& one : frame::frame_of(config, asked).measures) {
     if (one.name == "base" && one.built) return one.used_mm;
   }
   return {};
+}
+
+// Boxes and what carries them stand over all of the ground that a base encloses.
+void find_inside(SurveyResult& out) {
+  const auto& points = out.levels.points;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    if (!points[i].height_mm || points[i].kind == survey::Kind::Feet) continue;
+    const bool inside = std::any_of(out.within.begin(), out.within.end(), [&](const Block& base) {
+      return points[i].x_mm >= base.left_mm && points[i].x_mm <= base.right_mm &&
+             points[i].y_mm >= base.near_mm && points[i].y_mm <= base.far_mm;
+    });
+    if (!inside) continue;
+    const double height_mm = *points[i].height_mm;
+    if (!out.inside_high || height_mm > *points[*out.inside_high].height_mm) out.inside_high = i;
+    if (!out.inside_low || height_mm < *points[*out.inside_low].height_mm) out.inside_low = i;
+  }
 }
 
 SurveyResult survey_of(const config::Config& config, const Heights& used) {
@@ -279,6 +297,9 @@ SurveyResult survey_of(const config::Config& config, const Heights& used) {
   board.least_mm = config.survey.least_mm;
   board.step_mm = config.survey.step_mm;
   board.top_mm = config.survey.base_mm;
+  find_inside(out);
+  if (out.inside_high) board.inside_high_mm = out.levels.points[*out.inside_high].height_mm;
+  if (out.inside_low) board.inside_low_mm = out.levels.points[*out.inside_low].height_mm;
   out.base = survey::base_on(out.panels, out.grounds, board);
   if (const auto built_mm = built_base_mm(config, used, out)) {
     board.top_mm = built_mm;
@@ -410,16 +431,26 @@ void add_fall(Findings& out, const config::Config& config, const SurveyResult& s
 void add_base(Findings& out, const config::Config& config, const SurveyResult& s) {
   if (!s.base) return;
   const survey::Base& base = *s.base;
-  out.at_most("survey.base", base.top_mm - base.low_mm, config.survey.board_mm, Verdict::Fail, {},
-              s.panels[base.low_panel].name);
-  out.at_least("survey.least", base.top_mm - base.high_mm, config.survey.least_mm, Verdict::Fail,
-               {}, s.panels[base.high_panel].name);
+  if (base.possible || s.built) {
+    out.at_most("survey.base", base.top_mm - base.low_mm, config.survey.board_mm, Verdict::Fail, {},
+                s.panels[base.low_panel].name);
+    out.at_least("survey.least", base.top_mm - base.high_mm, config.survey.least_mm, Verdict::Fail,
+                 {}, s.panels[base.high_panel].name);
+  } else {
+    // Another height of the base helps nothing.
+    out.at_most("survey.board", base.board_needed_mm, config.survey.board_mm, Verdict::Fail, {});
+  }
+  if (base.highest_mm > base.high_mm + kTolerance) {
+    out.at_least("survey.inside", base.top_mm - base.highest_mm, config.survey.least_mm,
+                 Verdict::Fail, {}, point_name(s.levels.points[*s.inside_high].first));
+  }
   double fall = 0;
-  bool legs = false, cut = false;
+  bool legs = false, steep = false, cut = false;
   for (const auto& one : base.cuts) {
     if (!one) continue;
     fall = std::max(fall, one->fall_mm);
     legs |= one->way == survey::Way::Legs;
+    steep |= one->fall_mm > survey::kWedge_mm;
     cut |= one->way == survey::Way::Scribe;
   }
   constexpr std::string_view kRule = "survey.method";
@@ -438,7 +469,10 @@ void add_base(Findings& out, const config::Config& config, const SurveyResult& s
              fall,
              {},
              {},
-             "more than a cut should take up: legs, taller boards, or have the ground relevelled"});
+             steep ? "more than a cut should take up: legs, taller boards, or have the ground "
+                     "relevelled"
+                   : "and boards of this height do not suit a base of that height: cut nothing "
+                     "before one of them is changed"});
   } else if (!cut) {
     out.add({kRule,
              Verdict::Warn,

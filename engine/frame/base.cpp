@@ -12,20 +12,22 @@ namespace {
 // Between what carries and what hides: nothing rests on the hiding boards.
 constexpr double kClear_mm = 5;
 
-void add_board(Work& work, Kind kind, const Run& run, const Block& place, Axis thick, Axis grain,
-               Face outside) {
+void add_board(Work& work, const BaseBoard& board) {
   Piece piece;
-  piece.kind = kind;
+  piece.kind = board.kind;
   piece.material = Material::BaseBoard;
-  piece.oven = run.oven;
-  piece.place = place;
-  piece.thick = thick;
-  piece.grain = grain;
+  piece.oven = board.oven;
+  piece.place = board.place;
+  piece.place.bottom_mm = work.low_mm();
+  piece.place.top_mm = work.out.base_mm;
+  piece.thick = axis_of(board.outside);
+  piece.grain = board.kind == Kind::BaseEnd ? Axis::Y : Axis::X;
   piece.has_grain = false;
   for (std::size_t f = 0; f < piece.surfaces.size(); ++f) {
     const Face face = static_cast<Face>(f);
-    const bool wide = axis_of(face) == thick;
-    piece.at(face) = {face == outside ? Coat::Body : Coat::Sealed, wide ? Edge::None : Edge::Eased};
+    const bool wide = axis_of(face) == piece.thick;
+    piece.at(face) = {face == board.outside ? Coat::Body : Coat::Sealed,
+                      wide ? Edge::None : Edge::Eased};
   }
   add_piece(work, std::move(piece));
 }
@@ -47,15 +49,15 @@ void add_lumber(Work& work, Kind kind, const Run& run, const Block& place, Axis 
 
 }  // namespace
 
-void add_base(Work& work, const Run& run) {
-  const double board_mm = work.build().base_board_mm, base_mm = work.out.base_mm;
+std::vector<BaseBoard> boards_round(const Work& work, const Run& run) {
+  const double board_mm = work.build().base_board_mm;
   const Block& boxes = run.boxes;
-  const Block all{boxes.left_mm, boxes.right_mm, run.toe_mm, boxes.far_mm, 0, base_mm};
+  const Block all{boxes.left_mm, boxes.right_mm, run.toe_mm, boxes.far_mm, 0, 0};
   Block front = all, back = all;
   front.far_mm = all.near_mm + board_mm;
   back.near_mm = all.far_mm - board_mm;
-  add_board(work, Kind::BaseFront, run, front, Axis::Y, Axis::X, Face::Near);
-  add_board(work, Kind::BaseBack, run, back, Axis::Y, Axis::X, Face::Far);
+  std::vector<BaseBoard> boards{{Kind::BaseFront, run.oven, false, Face::Near, front},
+                                {Kind::BaseBack, run.oven, false, Face::Far, back}};
 
   // Ends: all of a free one; where another run meets this one, what sticks out behind it.
   const auto other = std::find_if(work.out.runs.begin(), work.out.runs.end(),
@@ -65,27 +67,37 @@ void add_base(Work& work, const Run& run) {
     if (other == work.out.runs.end()) return back.near_mm;  // a pier stands there
     return std::max(front.far_mm, other->boxes.far_mm);
   };
-  double inset_left_mm = 0, inset_right_mm = 0;
   const auto add_end = [&](bool right, bool is_free) {
     Block end = all;
     end.near_mm = end_from(is_free);
     end.far_mm = back.near_mm;
     if (end.depth_mm() <= 1) return;
     (right ? end.left_mm : end.right_mm) = right ? all.right_mm - board_mm : all.left_mm + board_mm;
-    (right ? inset_right_mm : inset_left_mm) = board_mm + kClear_mm;
-    add_board(work, Kind::BaseEnd, run, end, Axis::X, Axis::Y, right ? Face::Right : Face::Left);
+    boards.push_back({Kind::BaseEnd, run.oven, !is_free, right ? Face::Right : Face::Left, end});
   };
   add_end(false, run.free_left);
   add_end(true, run.free_right);
+  return boards;
+}
 
-  Block rail = all;
+void add_base(Work& work, const Run& run) {
+  const double board_mm = work.build().base_board_mm;
+  double inset_left_mm = 0, inset_right_mm = 0;
+  for (const BaseBoard& board : boards_round(work, run)) {
+    if (board.outside == Face::Left) inset_left_mm = board_mm + kClear_mm;
+    if (board.outside == Face::Right) inset_right_mm = board_mm + kClear_mm;
+    add_board(work, board);
+  }
+
+  const Block& boxes = run.boxes;
+  Block rail{boxes.left_mm, boxes.right_mm, run.toe_mm, boxes.far_mm, 0, work.out.base_mm};
   rail.left_mm += inset_left_mm;
   rail.right_mm -= inset_right_mm;
   rail.bottom_mm = work.lift_mm();
   Block front_rail = rail, back_rail = rail;
-  front_rail.near_mm = front.far_mm + kClear_mm;
+  front_rail.near_mm = rail.near_mm + board_mm + kClear_mm;
   front_rail.far_mm = front_rail.near_mm + kTwoBy_mm;
-  back_rail.far_mm = back.near_mm - kClear_mm;
+  back_rail.far_mm = rail.far_mm - board_mm - kClear_mm;
   back_rail.near_mm = back_rail.far_mm - kTwoBy_mm;
   add_lumber(work, Kind::Carrier, run, front_rail, Axis::Y, Axis::X);
   add_lumber(work, Kind::Carrier, run, back_rail, Axis::Y, Axis::X);

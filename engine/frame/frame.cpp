@@ -11,9 +11,8 @@
 namespace hs::frame {
 namespace {
 
-constexpr double kTiny = 0.05;           // half a quantum of length
-constexpr double kBoxStep_mm = 10;       // boxes are whole steps high
-constexpr double kCarrierLeast_mm = 35;  // a carrying board's height
+constexpr double kTiny = 0.05;      // half a quantum of length
+constexpr double kBoxStep_mm = 10;  // boxes are whole steps high
 
 double stack_mm(const Work& work, double sheets_mm) {
   return sheets_mm + work.build().bedding_mm + work.build().metal_mm;
@@ -100,8 +99,8 @@ void set_heights(Work& work) {
   if (out.base_mm < needed_mm - kTiny) {
     work.refuse("frame.base", out.base_mm, needed_mm, where_of(first));
   }
-  if (out.base_mm > kWidest_mm + kTiny) {
-    work.refuse("frame.base", out.base_mm, kWidest_mm, where_of(first));
+  if (out.base_mm - work.low_mm() > kWidest_mm + kTiny) {
+    work.refuse("frame.base", out.base_mm - work.low_mm(), kWidest_mm, where_of(first));
   }
   for (Run& run : out.runs) {
     double height_mm = box_mm;
@@ -293,7 +292,9 @@ void Work::drop_built(std::string_view name) {
 double Work::lift_mm() const {
   constexpr double kClear_mm = 3;  // our judgement
   if (!asked.base_mm) return build().shim_mm;
-  return std::max(build().shim_mm, asked.ground_high_mm + kClear_mm);
+  const double shims_mm =
+      std::min(build().shim_mm, out.base_mm - kCarrierLeast_mm - asked.ground_high_mm);
+  return asked.ground_high_mm + std::max(kClear_mm, shims_mm);
 }
 
 std::optional<double> Work::built_of(std::string_view name) const {
@@ -326,6 +327,7 @@ Frame frame_of(const config::Config& config, const Asked& asked) {
   out.places = places(config, asked.levels);
   place_runs(work);
   if (out.runs.empty()) return std::move(work.out);
+  out.low_mm = work.low_mm();
   set_heights(work);
   set_grill(work);
   for (Run& run : out.runs) set_plan(work, run);
@@ -348,6 +350,21 @@ Frame frame_of(const config::Config& config, const Asked& asked) {
   count_built(work);
   if (!out.refusals.empty()) out.pieces.clear();
   return std::move(work.out);
+}
+
+std::vector<BaseBoard> base_boards(const config::Config& config, const Levels& levels) {
+  const Asked asked{levels, 0, 0, {}, 0, 0};
+  Work work{config, asked, {}, {}, {}, {}};
+  work.out.places = places(config, levels);
+  place_runs(work);
+  for (Run& run : work.out.runs) set_plan(work, run);
+  std::vector<BaseBoard> all;
+  for (const Run& run : work.out.runs) {
+    for (const BaseBoard& board : boards_round(work, run)) {
+      if (board.place.width_mm() > 0 && board.place.depth_mm() > 0) all.push_back(board);
+    }
+  }
+  return all;
 }
 
 std::uint64_t digest_of(const config::Config& config, const Asked& asked) {
@@ -388,6 +405,7 @@ std::uint64_t digest_of(const config::Config& config, const Asked& asked) {
   add(asked.base_mm ? 1 : 0);
   if (asked.base_mm) add_number(*asked.base_mm);
   add_number(asked.ground_high_mm);
+  add_number(asked.ground_low_mm);
   return hash;
 }
 

@@ -30,10 +30,10 @@ struct Asked {
   Levels levels;
   // Free area of each opening of a gas bay, cm2: so that both published forms are met.
   double gas_high_cm2 = 0, gas_low_cm2 = 0;
-  // Where the ground was read: the top that the base's boards are cut to, and the highest ground
-  // under them, both above the feet. The boxes take what is left.
+  // Where the ground was read: the top that the base's boards are cut to, and the highest and the
+  // lowest ground under the base, all above the feet. The boxes take what is left.
   std::optional<double> base_mm;
-  double ground_high_mm = 0;
+  double ground_high_mm = 0, ground_low_mm = 0;
 
   bool operator==(const Asked&) const = default;
 };
@@ -90,7 +90,8 @@ struct Frame {
   std::vector<Piece> pieces;
   std::vector<Refusal> refusals;
   Places places;
-  double base_mm = 0;
+  double base_mm = 0;     // its top, above the ground at the feet
+  double low_mm = 0;      // the lowest ground that its boards reach down to; 0: not read
   std::vector<Run> runs;  // from the left; a masonry oven's pier is none
   std::vector<Measure> measures;
   int built_unknown = 0;  // measured pieces that are not there
@@ -114,6 +115,18 @@ inline constexpr double kCylinderAcross_mm = 370, kCylinderHigh_mm = 480;
 // Any config that validate() passes, heights in the field table's ranges. Every number is finite.
 // Some 20 us.
 Frame frame_of(const config::Config& config, const Asked& asked);
+
+// A board round the base as seen from above, and which way its outer face looks.
+struct BaseBoard {
+  Kind kind = Kind::BaseFront;  // BaseFront, BaseBack, BaseEnd
+  bool oven = false;
+  bool meets = false;  // an end beside another counter: what sticks out behind that one
+  Face outside = Face::Near;
+  Block place;  // bottom and top are 0: they are the ground's and the base's to say
+};
+// The boards of every base that frame_of() would draw for these heights, run by run from the left:
+// front, back, left end, right end. None where the plan leaves no room for them.
+std::vector<BaseBoard> base_boards(const config::Config& config, const Levels& levels);
 
 // 64 bits over all that frame_of() reads, equal for equal answers on every machine.
 std::uint64_t digest_of(const config::Config& config, const Asked& asked);

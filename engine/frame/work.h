@@ -26,12 +26,16 @@ struct Work {
   double measure(std::string name, double planned_mm);
   void drop_built(std::string_view name);
   std::optional<double> built_of(std::string_view name) const;
-  // From the feet's ground to the underside of the boards that carry: room for shims, and clear of
-  // the highest ground.
+  // From the feet's ground to the underside of the boards that carry: room for shims on the highest
+  // ground, as far as the base is high enough for both.
   double lift_mm() const;
+  // The lowest ground that boards reach down to.
+  double low_mm() const { return asked.base_mm ? asked.ground_low_mm : 0; }
   void refuse(std::string_view rule, double measured_mm, double limit_mm, std::string_view where);
 };
 
+// A carrying board's least height: our judgement.
+inline constexpr double kCarrierLeast_mm = 35;
 // Fronts are held off the boxes by this: hinges and bumpers.
 inline constexpr double kBumper_mm = 2;
 // How thick a face frame is.
@@ -49,6 +53,8 @@ void add_piece(Work& work, Piece piece);
 // "under the oven", "under the dough counter".
 std::string_view where_of(const Run& run);
 
+// The base's boards of one run; what is beside it is in `work`.
+std::vector<BaseBoard> boards_round(const Work& work, const Run& run);
 void add_base(Work& work, const Run& run);
 void add_boxes(Work& work, const Run& run);
 void add_fronts(Work& work, const Run& run);

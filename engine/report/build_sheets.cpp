@@ -135,7 +135,8 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
     for (const frame::Bay& bay : run.bays) across.push_back(bay.box.right_mm);
   }
   each_once(across);
-  pen.chain(across, -1.6 * line, 0);
+  const double foot = std::min(0.0, frame.low_mm);
+  pen.chain(across, foot - 1.6 * line, 0);
   // What it takes up: the tops, their overhang with them.
   std::vector<double> tops;
   for (const frame::Run& run : frame.runs) {
@@ -144,8 +145,8 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
   }
   each_once(tops);
   const bool apart = tops.size() > 2;
-  if (apart) pen.chain(tops, -5 * line, 0);
-  pen.chain(std::array{tops.front(), tops.back()}, (apart ? -8.4 : -5) * line, 0);
+  if (apart) pen.chain(tops, foot - 5 * line, 0);
+  pen.chain(std::array{tops.front(), tops.back()}, foot - (apart ? 8.4 : 5) * line, 0);
   // Heights: one ladder for each run, outside of it.
   double way = -1;
   for (const frame::Run& run : frame.runs) {
@@ -163,9 +164,7 @@ Sheet frame_front_sheet(const config::Config& config, const evaluate::Evaluation
                   std::to_string(i + 1) + ": " + bay_words(bay.holds));
     }
   }
-  pen.note("Base " + pen.length(frame.base_mm) +
-           " at the ground where the cook's feet are: it takes what the boxes leave, so that the "
-           "top lands (" +
+  pen.note(base_words(frame, pen) + ": it takes what the boxes leave, so that the top lands (" +
            source_note("frame.base") + ")");
   if (std::any_of(frame.pieces.begin(), frame.pieces.end(),
                   [](const Piece& piece) { return piece.kind == Kind::Door; })) {

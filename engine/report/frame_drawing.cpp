@@ -1,5 +1,7 @@
 #include "engine/report/frame_drawing.h"
 
+#include <cmath>
+
 #include "engine/report/phrases.h"
 
 namespace hs::report {
@@ -21,10 +23,17 @@ Role role_of(const frame::Piece& piece) {
   return Role::Cabinet;
 }
 
+std::string base_words(const frame::Frame& frame, const SheetPen& pen) {
+  const std::string high = "Base " + pen.length(frame.base_mm - frame.low_mm) + " high";
+  if (frame.low_mm == 0) return high + " at the ground where the cook's feet are";
+  return high + " where the ground is lowest, its top " + pen.length(std::abs(frame.base_mm)) +
+         (frame.base_mm < 0 ? " below" : " above") + " the cook's feet";
+}
+
 void draw_ladder(Drawing& d, const SheetPen& pen, const frame::Frame& frame, const frame::Run& run,
                  double from_x_mm, double edge_x_mm, double way, Units units) {
   const double line = pen.line_mm();
-  const double stops[] = {0, run.boxes.bottom_mm, run.boxes.top_mm, run.top_mm};
+  const double stops[] = {frame.low_mm, run.boxes.bottom_mm, run.boxes.top_mm, run.top_mm};
   for (std::size_t i = 0; i + 1 < std::size(stops); ++i) {
     const double x = edge_x_mm + way * 2.2 * line * static_cast<double>(i % 2);
     d.dimension({x, stops[i]}, {x, stops[i + 1]}, "");

@@ -18,6 +18,9 @@ inline constexpr Role kPale = Role::PersonLine, kPaleEdge = Role::Thing;
 
 // Heights of a run from the ground up, beside it at edge_x_mm and farther out (way: -1 to the left,
 // 1 to the right); lines lead there from from_x_mm.
+// "Base 104 mm high where the ground is lowest, its top 100 mm above the cook's feet".
+std::string base_words(const frame::Frame& frame, const SheetPen& pen);
+
 void draw_ladder(Drawing& d, const SheetPen& pen, const frame::Frame& frame, const frame::Run& run,
                  double from_x_mm, double edge_x_mm, double way, Units units);
 

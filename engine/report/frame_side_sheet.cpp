@@ -73,6 +73,7 @@ Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation&
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);
   Labels labels(line);
+  const double foot = std::min(0.0, frame.low_mm);
   double shift = 0;
   bool first = true;
   for (const frame::Run& run : frame.runs) {
@@ -130,9 +131,10 @@ Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation&
     }
 
     pen.chain(std::array{near, run.boxes.near_mm + shift, run.boxes.far_mm + shift, far},
-              -1.6 * line, 0);
-    pen.chain(std::array{near, run.toe_mm + shift, run.boxes.far_mm + shift, far}, -5 * line, 0);
-    pen.chain(std::array{near, far}, -8.4 * line, 0);
+              foot - 1.6 * line, 0);
+    pen.chain(std::array{near, run.toe_mm + shift, run.boxes.far_mm + shift, far}, foot - 5 * line,
+              0);
+    pen.chain(std::array{near, far}, foot - 8.4 * line, 0);
     draw_ladder(d, pen, frame, run, near, near - 2.5 * line, -1, view.units);
     const std::string fronts = bay.holds == config::Holds::Open
                                    ? std::string("open, ")
@@ -145,9 +147,9 @@ Sheet frame_side_sheet(const config::Config& config, const evaluate::Evaluation&
             Role::Label,
             name + ", cut through bay " + std::to_string(&bay - run.bays.data() + 1) + ": " +
                 fronts + "toe space " + pen.length(run.toe_mm - run.face_mm) +
-                " deep behind the face and " + pen.length(run.boxes.bottom_mm) +
-                " high at the cook's feet, sheets under the metal " + pen.length(run.sheets_mm) +
-                " (" + source_note("frame.base") + ")");
+                " deep behind the face, " + lower_first(base_words(frame, pen)) +
+                ", sheets under the metal " + pen.length(run.sheets_mm) + " (" +
+                source_note("frame.base") + ")");
     shift = far;
   }
   pen.note(

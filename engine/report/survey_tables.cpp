@@ -173,6 +173,11 @@ std::string point_list(const std::vector<std::size_t>& readings) {
 }
 
 std::string do_not_cut(const SurveyResult& survey, std::size_t panel) {
+  if (survey.base && panel < survey.base->cuts.size() && survey.base->cuts[panel] &&
+      survey.base->cuts[panel]->way == survey::Way::Legs) {
+    return "Do not cut: this board does not suit its ground (" +
+           std::string(way_words(survey::Way::Legs)) + ")";
+  }
   if (panel >= survey.stops.size() || survey.stops[panel].empty()) return {};
   return "Do not cut yet: " + point_list(survey.stops[panel]) +
          (survey.stops[panel].size() == 1 ? " is doubtful" : " are doubtful");

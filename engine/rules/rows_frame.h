@@ -395,6 +395,26 @@ inline constexpr RuleRow kFrameRows[] = {
      .fail = "",
      .unknown = "",
      .inputs = "reach.knee_room"},
+    {.id = "frame.packing",
+     .title = "Under the boards that carry",
+     .unit = Unit::Length,
+     .harm = Harm::Fall,
+     .measures = "from the lowest ground under the base to the underside of what carries",
+     .against = "1 in (25 mm) of shims",
+     .source = "judgement",
+     .clause = "",
+     .basis = Basis::Judgement,
+     .words = "Carrying boards are level: on the highest ground they stand on a pair of shims, and "
+              "where it is lower on packing and shims. A stack of shims alone is kept to 1 in "
+              "(25 mm). Packing is treated lumber as wide as the board is thick or wider, screwed "
+              "to the board.",
+     .ok = "Shims of up to {measured} fill what is left under the boards that carry.",
+     .warn = "Up to {measured} are left under the boards that carry, and shims alone are kept to "
+             "{limit}: under each of their supports screw a block of treated lumber to the board, "
+             "and shim the rest.",
+     .fail = "",
+     .unknown = "",
+     .inputs = "frame.packing survey.base"},
 };
 
 }  // namespace hs::rules

@@ -62,7 +62,8 @@ inline constexpr RuleRow kSurveyRows[] = {
               "points, then what is beside it. Fewer than six points, or fewer than three beside "
               "such a line, say nothing. Doubtful, too, is a point whose own "
               "readings differ by more than 5/32 in (4 mm). Two readings that agree are believed, "
-              "wherever they lie. The six farthest off are told. A doubtful reading still counts "
+              "wherever they lie, and so are feet that are off alike, to 3/8 in (10 mm): they "
+              "stand by a step. The six farthest off are told. A doubtful reading still counts "
               "in a panel's profile: read it "
               "again before cutting.",
      .ok = "No reading stands out[; the farthest is {measured} off the plane of the ground].",
@@ -71,7 +72,7 @@ inline constexpr RuleRow kSurveyRows[] = {
              "believed.|{point_low} is {measured} lower than the other points have it: a slip, or "
              "a hole that is really there. Read it again before cutting; two readings that agree "
              "are believed.|{points_apart} are readings of one place, and {measured} apart: one is "
-             "wrong. Read the place once more, and remove the one that stands alone.",
+             "wrong. Read the place once more, and remove the one of the three that stands alone.",
      .fail = "",
      .unknown = "Whether a reading is a slip we cannot tell yet: {where}.",
      .inputs = "survey.doubtful"},
@@ -131,8 +132,9 @@ inline constexpr RuleRow kSurveyRows[] = {
               "away from the house. Water stands where there is less, and rots a base's foot.",
      .ok = "The ground as read falls {measured}[, to the {downhill}]; {limit} is asked for near a "
            "house, away from it.",
-     .warn = "The ground as read falls only {measured}[, to the {downhill}]; {limit} is asked for "
-             "near a house, away from it. Water stands at the base: keep its foot off the ground.",
+     .warn = "The ground as read falls {measured}[, to the {downhill}]: too little near a house, "
+             "where {limit} is asked for, away from it. Water stands at the base: keep its foot "
+             "off the ground.",
      .fail = "",
      .unknown = "How the ground falls is not known: read at least three points that are not on one "
                 "line.",
@@ -157,6 +159,44 @@ inline constexpr RuleRow kSurveyRows[] = {
              "ground relevelled.",
      .unknown = "",
      .inputs = "survey.base survey.least"},
+    {.id = "survey.board",
+     .title = "Boards that the ground asks for",
+     .unit = Unit::Length,
+     .harm = Harm::Nuisance,
+     .measures = "lowest board that suits some height of the base",
+     .against = "height of the boards",
+     .source = "geometry",
+     .clause = "",
+     .basis = Basis::Computed,
+     .words = "From the highest to the lowest ground under the base, and what must stay of a board "
+              "where it is highest. Another height of the base moves both by the same.",
+     .ok = "",
+     .warn = "",
+     .fail = "Whatever the base's height, this ground asks for boards of {measured}, and they are "
+             "{limit}: take taller boards or high spots down, stand it on legs or shims, or have "
+             "the ground "
+             "relevelled. Cut nothing before.",
+     .unknown = "",
+     .inputs = "survey.board survey.base survey.least"},
+    {.id = "survey.inside",
+     .title = "Ground within the base",
+     .unit = Unit::Length,
+     .harm = Harm::Nuisance,
+     .measures = "from the highest ground within the base to the base's top",
+     .against = "what must stay of a board",
+     .source = "judgement",
+     .clause = "",
+     .basis = Basis::Judgement,
+     .words = "Boards that carry, and the boxes, stand over the ground between the base's boards "
+              "as well. Every point read there counts, and as much must be free above it as must "
+              "stay of a board.",
+     .ok = "Within the base the ground is highest at {where}: {measured} under the boxes; {limit} "
+           "is needed.",
+     .warn = "",
+     .fail = "Within the base the ground at {where} leaves {measured} under the boxes, and {limit} "
+             "is needed: raise the base, or take the high spot down.",
+     .unknown = "",
+     .inputs = "survey.inside survey.least"},
     {.id = "survey.least",
      .title = "Board left at the highest ground",
      .unit = Unit::Length,

@@ -257,6 +257,18 @@ void mark_doubtful(Levels& out) {
     point.judged = judged.judged[k] || point.readings > 1;
     point.doubtful = point.readings == 1 ? point.off_mm != 0 : point.spread_mm > kRepeat_mm;
   }
+  const auto off_alike = [](const Point& a, const Point& b) {
+    return a.kind == Kind::Feet && b.kind == Kind::Feet && a.off_mm != 0 && b.off_mm != 0 &&
+           std::abs(a.off_mm - b.off_mm) <= kLip_mm;
+  };
+  for (Point& point : out.points) {
+    point.step = std::any_of(out.points.begin(), out.points.end(), [&](const Point& other) {
+      return &other != &point && off_alike(point, other);
+    });
+  }
+  for (Point& point : out.points) {
+    if (point.step && point.readings == 1) point.doubtful = false;
+  }
 }
 
 }  // namespace

@@ -34,6 +34,7 @@ struct Point {
   double off_mm = 0;                  // from the plane of the rest; 0: it belongs to it
   bool judged = false;                // something speaks for or against it: others, or itself again
   bool doubtful = false;              // to be read again before anything is cut
+  bool step = false;  // feet stand on another level than the base: no part of its plane
 };
 
 struct Line {
@@ -62,7 +63,8 @@ struct Levels {
 // Least squares over the heights of points and lines: every reading is line minus ground, all
 // weigh the same. Readings from lines that no shared point joins to the largest group get no
 // height. A place is doubtful where its readings differ by more than kRepeat_mm, or where a single
-// reading is off the plane of the rest (outliers() in plane.h); two that agree are believed.
+// reading is off the plane of the rest (outliers() in plane.h); two that agree are believed, and so
+// are places of feet that are off alike, to kLip_mm: they stand below or above a step.
 // Source: method of levelling with several instrument heights, common practice; least squares.
 // Exact to a millionth of a mm, to which it is rounded; see reading_error_mm() for what a reading
 // itself is worth.

@@ -207,10 +207,12 @@ std::optional<Base> base_on(std::span<const PanelLine> panels, std::span<const G
   std::stable_sort(base.order.begin(), base.order.end(), [&](std::size_t a, std::size_t b) {
     return grounds[a].high_mm > grounds[b].high_mm;
   });
+  base.highest_mm = std::max(base.high_mm, board.inside_high_mm.value_or(base.high_mm));
+  base.lowest_mm = std::min(base.low_mm, board.inside_low_mm.value_or(base.low_mm));
   // A tenth inwards at both ends, so that a top in tenths suits.
-  base.lowest_top_mm = std::ceil((base.high_mm + board.least_mm) * 10 - 1e-6) / 10;
+  base.lowest_top_mm = std::ceil((base.highest_mm + board.least_mm) * 10 - 1e-6) / 10;
   base.highest_top_mm = std::floor((base.low_mm + board.height_mm) * 10 + 1e-6) / 10;
-  base.board_needed_mm = tenth(base.high_mm - base.low_mm + board.least_mm);
+  base.board_needed_mm = tenth(base.highest_mm - base.low_mm + board.least_mm);
   base.possible = base.lowest_top_mm <= base.highest_top_mm;
   double top = board.top_mm.value_or(board.usual_mm);
   if (!board.top_mm) {

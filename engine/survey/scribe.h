@@ -99,6 +99,9 @@ struct Board {
   double step_mm = 100;            // between ordinates
   std::optional<double> top_mm{};  // wanted top of the base; absent: as near usual_mm as it goes
   double usual_mm = 100;
+  // The highest and the lowest ground read within the base, between its boards: what carries stands
+  // on it, and the top clears it as it clears the ground under a board.
+  std::optional<double> inside_high_mm{}, inside_low_mm{};
 };
 
 struct Base {
@@ -107,9 +110,10 @@ struct Base {
   bool fits = true;      // the one in use does
   // Heights of the top that leave enough at the highest ground and reach the lowest.
   double lowest_top_mm = 0, highest_top_mm = 0;
-  double board_needed_mm = 0;  // least board for this ground
-  double high_mm = 0, low_mm = 0;
+  double board_needed_mm = 0;      // least board for this ground
+  double high_mm = 0, low_mm = 0;  // under the boards
   std::size_t high_panel = 0, low_panel = 0;
+  double highest_mm = 0, lowest_mm = 0;  // under the boards and between them
   std::vector<std::optional<Cut>> cuts;  // as the panels; absent: its ground is not known
   std::vector<std::size_t> order;        // panels, the first one to be set first
 };

@@ -22,6 +22,7 @@
 using namespace hs;
 using Catch::Matchers::WithinAbs;
 using config::PointKind;
+using evaluate::PanelPlace;
 using test::found;
 
 namespace {
@@ -88,8 +89,8 @@ TEST_CASE("a counter is as high over the feet on any ground, and told from the b
     const evaluate::AboveBase& above = *e.survey->counter;
     // Base and what stands on it together reach the height in use over the feet, to 0.1 mm.
     REQUIRE_THAT(base.top_mm + above.base_mm, WithinAbs(*e.used.counter_mm, kTenth_mm));
-    REQUIRE_THAT(base.low_mm + above.low_mm, WithinAbs(*e.used.counter_mm, kTenth_mm));
-    REQUIRE_THAT(base.high_mm + above.high_mm, WithinAbs(*e.used.counter_mm, kTenth_mm));
+    REQUIRE_THAT(base.lowest_mm + above.low_mm, WithinAbs(*e.used.counter_mm, kTenth_mm));
+    REQUIRE_THAT(base.highest_mm + above.high_mm, WithinAbs(*e.used.counter_mm, kTenth_mm));
     // And the feet are nought.
     double feet = 0;
     for (const survey::Point& p : e.survey->levels.points) {
@@ -240,10 +241,30 @@ TEST_CASE("the base's panels close round each counter", "[evaluate][survey][law]
     evaluate::SurveyResult plan;
     evaluate::base_panels(c, used, plan);
     const bool oven = stands.oven_stand && !config::is_masonry(c.oven.kind);
-    const int expected = (oven ? 2 : 0) + (stands.dough_counter ? 2 : 0) +
-                         (oven || stands.dough_counter ? 2 : 0) +
-                         (oven && stands.dough_counter ? 1 : 0);
-    REQUIRE(std::ssize(plan.panels) == expected);
+    const auto count = [&](PanelPlace place) {
+      return std::count(plan.places.begin(), plan.places.end(), place);
+    };
+    REQUIRE(plan.places.size() == plan.panels.size());
+    // Front and back of each counter that leaves room for boards under it.
+    const auto closed = [&](const std::optional<Block>& counter, PanelPlace front,
+                            PanelPlace back) {
+      REQUIRE(count(front) == count(back));
+      REQUIRE(count(front) <= (counter ? 1 : 0));
+      const double less_mm = 2 * c.station.overhang_mm + c.station.toe_space_mm + 100;
+      const bool room = counter && counter->depth_mm() > less_mm && counter->width_mm() > less_mm;
+      if (room) REQUIRE(count(front) == 1);
+    };
+    closed(oven ? stands.oven_stand : std::nullopt, PanelPlace::OvenFront, PanelPlace::OvenBack);
+    closed(stands.dough_counter, PanelPlace::DoughFront, PanelPlace::DoughBack);
+    // Both ends, but for one that a masonry pier closes; between two counters what sticks out.
+    const auto ends = count(PanelPlace::LeftEnd) + count(PanelPlace::RightEnd);
+    const bool pier = stands.oven_stand && !oven;
+    const bool deep = std::all_of(plan.within.begin(), plan.within.end(),
+                                  [](const Block& base) { return base.depth_mm() > 100; });
+    if (deep && plan.within.size() == (oven ? 1U : 0U) + (stands.dough_counter ? 1U : 0U)) {
+      REQUIRE(ends == (plan.within.empty() ? 0 : pier ? 1 : 2));
+    }
+    REQUIRE(count(PanelPlace::Between) <= (plan.within.size() == 2 ? 1 : 0));
     for (const survey::PanelLine& panel : plan.panels) {
       REQUIRE(std::isfinite(panel.length_mm()));
       REQUIRE(panel.from_x_mm >= -kTenth_mm);

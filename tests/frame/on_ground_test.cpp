@@ -75,9 +75,9 @@ TEST_CASE("on any ground that was read, what is built lands at the heights in us
     if (!e.survey->base || !e.survey->base->fits || !frame.made()) {
       // Refused in words: the ground is too uneven for the board, or too little is left for a box.
       const Finding* base = found(e, "survey.base");
-      const Finding* least = found(e, "survey.least");
+      const Finding* board = found(e, "survey.board");
       REQUIRE((!frame.refusals.empty() || (base && base->verdict == Verdict::Fail) ||
-               (least && least->verdict == Verdict::Fail)));
+               (board && board->verdict == Verdict::Fail)));
       ++refused;
       continue;
     }
