@@ -1,5 +1,6 @@
-// The real page under fingers and keys: its controls, sheets and links, and what it keeps. One process
-// with one server and one Chromium; paper.test.mjs is the other half, and the two run side by side.
+// The real page under fingers and keys: its controls, sheets and links, what it keeps, how one begins
+// and measures. One process with one server and one Chromium; paper.test.mjs is the other half, takes
+// about as long, and the two run side by side.
 import './cases/theme.mjs';
 import './cases/opening.mjs';
 import './cases/controls.mjs';
@@ -13,3 +14,5 @@ import './cases/keep.mjs';
 import './cases/files.mjs';
 import './cases/square.mjs';
 import './cases/offline.mjs';
+import './cases/start.mjs';
+import './cases/tilt.mjs';

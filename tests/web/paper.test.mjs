@@ -14,6 +14,4 @@ import './cases/lamp.mjs';
 import './cases/reasons.mjs';
 import './cases/family.mjs';
 import './cases/compare.mjs';
-import './cases/tilt.mjs';
-import './cases/start.mjs';
 import './cases/gallery.mjs';
