@@ -10,20 +10,20 @@
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
 #include "engine/frame/as_built.h"
+#include "engine/frame/cylinder.h"
 
 namespace hs::evaluate {
 namespace {
 
-constexpr double kUsualGas_kg = 9.07;  // 20 lb
-constexpr double kShims_mm = 25;       // that are not packed: judgement
-constexpr double kLevel_mm = 25;       // a step that nobody minds: judgement
+constexpr double kShims_mm = 25;  // that are not packed: judgement
+constexpr double kLevel_mm = 25;  // a step that nobody minds: judgement
 
 bool heavy(const config::Config& config) { return config::is_masonry(config.oven.kind); }
 
 // Both published forms at once. The grill's names each opening, the fire feature's all together:
 // here there are two, in front and behind.
 frame::Asked asked_of(const config::Config& config, const Evaluation& e) {
-  const double gas_kg = config.site.cylinder_kg.value_or(kUsualGas_kg);
+  const double gas_kg = config.site.cylinder_kg.value_or(frame::kUsualGas_kg);
   const clearance::Vents grill = clearance::grill_vents(gas_kg);
   const clearance::Vents fire = clearance::fire_feature_vents(gas_kg);
   frame::Asked asked{{e.used.counter_mm, e.used.oven_base_mm},
@@ -66,18 +66,33 @@ void add_gas(Findings& out, const config::Config& config, const frame::Frame& fr
            {},
            {},
            {}});
-  for (const frame::GasBay& bay : frame.gas) {
-    struct Size {
-      double is_mm, wanted_mm;
-    };
-    const Size sizes[] = {{bay.clear_width_mm, frame::kCylinderAcross_mm},
-                          {bay.clear_depth_mm, frame::kCylinderAcross_mm},
-                          {bay.clear_height_mm, frame::kCylinderHigh_mm}};
-    const Size& worst = *std::min_element(
-        std::begin(sizes), std::end(sizes),
-        [](const Size& a, const Size& b) { return a.is_mm - a.wanted_mm < b.is_mm - b.wanted_mm; });
-    out.at_least("frame.gas_room", worst.is_mm, worst.wanted_mm, Verdict::Fail, {});
+  const auto cylinder = frame::cylinder_of(config);
+  if (!cylinder) {
+    out.add({"frame.gas_room", Verdict::Unknown, {}, {}, {}, {}, {}});
+    return;
   }
+  // One line for each way that is too small: the smallest bay speaks for the others.
+  struct Size {
+    frame::Way way;
+    double frame::GasBay::*is_mm;
+    double wanted_mm;
+  };
+  const Size sizes[] = {{frame::Way::Width, &frame::GasBay::clear_width_mm, cylinder->across_mm},
+                        {frame::Way::Depth, &frame::GasBay::clear_depth_mm, cylinder->across_mm},
+                        {frame::Way::Height, &frame::GasBay::clear_height_mm, cylinder->high_mm}};
+  bool room = true;
+  for (const Size& size : sizes) {
+    const frame::GasBay& least =
+        *std::min_element(frame.gas.begin(), frame.gas.end(),
+                          [&size](const frame::GasBay& a, const frame::GasBay& b) {
+                            return a.*size.is_mm < b.*size.is_mm - kTolerance;
+                          });
+    if (least.*size.is_mm >= size.wanted_mm - kTolerance) continue;
+    room = false;
+    out.at_least("frame.gas_room", least.*size.is_mm, size.wanted_mm, Verdict::Fail, {},
+                 frame::clear_words(size.way, least.bay));
+  }
+  if (room) out.add({"frame.gas_room", Verdict::Ok, {}, {}, {}, {}, {}});
 }
 
 void add_grill(Findings& out, const frame::Frame& frame) {

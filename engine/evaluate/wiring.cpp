@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/evaluate/evaluate.h"
+#include "engine/frame/cylinder.h"
 
 namespace hs::evaluate {
 namespace {
@@ -305,8 +306,10 @@ struct Placer {
     Block valve = opening;
     valve.left_mm = valve.right_mm = (opening.left_mm + opening.right_mm) / 2;
     valve.near_mm = valve.far_mm = (opening.near_mm + opening.far_mm) / 2;
-    valve.bottom_mm = valve.top_mm =
-        std::min(opening.bottom_mm + frame::kCylinderHigh_mm, opening.top_mm);
+    // One that we know no size of: as high as the bay.
+    const auto cylinder = frame::cylinder_of(config);
+    const double high_mm = cylinder ? cylinder->high_mm : opening.height_mm();
+    valve.bottom_mm = valve.top_mm = std::min(opening.bottom_mm + high_mm, opening.top_mm);
     keep("cylinder's valve", power::Zone::GasValve, valve);
   }
 };

@@ -110,7 +110,6 @@ inline constexpr double kLeastFront_mm = 60;
 inline constexpr double kSkirtAir_mm = 3;  // between a turned-down edge and the fronts
 inline constexpr double kRiserWall_mm = 30;
 inline constexpr double kSeam_mm = 1;  // a metal top's end where another counter meets it
-inline constexpr double kCylinderAcross_mm = 370, kCylinderHigh_mm = 480;
 
 // Any config that validate() passes, heights in the field table's ranges. Every number is finite.
 // Some 20 us.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/frame/cylinder.h"
 #include "engine/frame/work.h"
 
 namespace hs::frame {
@@ -21,7 +22,6 @@ constexpr double kSlideStep_mm = 50, kSlideLeast_mm = 250, kSlideMost_mm = 600;
 constexpr double kSlideBehind_mm = 5;
 constexpr double kDrawerLeast_mm = 50, kDrawerNarrow_mm = 100;
 constexpr double kPackerHigh_mm = 40;
-constexpr double kValve_mm = 457;    // of a 20 lb cylinder, from memory
 constexpr double kWithin_mm = 127;   // 5 in
 constexpr double kVentEdge_mm = 60;  // a door's rim beside its slots
 constexpr double kVentTop_mm = 20;
@@ -272,8 +272,10 @@ void add_gas_openings(Work& work, const Run& run, int bay) {
     if (piece.kind == Kind::Back) back = &piece;
   }
   if (back == nullptr || doors.empty()) return;
+  const auto cylinder = cylinder_of(work.config);
   if (of.opening.height_mm() < kGasLeast_mm) {
-    work.refuse("frame.gas_room", of.opening.height_mm(), kCylinderHigh_mm, where_of(run));
+    const double wanted_mm = cylinder ? cylinder->high_mm : kGasLeast_mm;
+    work.refuse("frame.gas_room", of.opening.height_mm(), wanted_mm, clear_words(Way::Height, bay));
     return;
   }
   double room_mm = back->place.width_mm() - 2 * kVentEdge_mm;
@@ -303,8 +305,8 @@ void add_gas_openings(Work& work, const Run& run, int bay) {
   row(floor_mm);
   // The grill form wants openings at the valve, the other within 5 in of the top: one row where
   // that is one place.
-  const double valve_mm = floor_mm + kValve_mm;
-  if (top_mm - high_mm - valve_mm > kWithin_mm) row(valve_mm - high_mm);
+  const double valve_mm = floor_mm + (cylinder ? cylinder->valve_mm : 0);
+  if (cylinder && top_mm - high_mm - valve_mm > kWithin_mm) row(valve_mm - high_mm);
   row(std::min(top_mm, doors.front()->place.top_mm - kVentTop_mm) - high_mm);
 }
 

@@ -27,6 +27,7 @@
 //   {height} {above_feet}      the dough counter, or the oven's; its height above the feet, and
 //   {above_base} {above_low}   above the base's top, the lowest and the highest ground under it
 //   {above_high}
+//   {cylinder}                 "a cylinder for 13 kg (29 lb) of gas", the one that is given
 
 #include <cmath>
 #include <optional>
@@ -329,6 +330,11 @@ Words blank(const Context& s, std::string_view name) {
     return trial_explained(s) ? Words{} : Words("no one input explains that much: measure again");
   }
   if (name == "asks") return asks(s);
+  if (name == "cylinder") {
+    const auto& gas_kg = s.config.site.cylinder_kg;
+    if (!gas_kg) return "a 20 lb cylinder";
+    return "a cylinder for " + mass(*gas_kg, s.units) + " of gas";
+  }
   if (s.rule.id.starts_with("survey.")) return of_survey(s, name);
   if (name == "block") {
     const auto& existing = s.evaluation.existing;

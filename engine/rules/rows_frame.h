@@ -312,18 +312,22 @@ inline constexpr RuleRow kFrameRows[] = {
      .title = "Room for the cylinder",
      .unit = Unit::Length,
      .harm = Harm::Fire,
-     .measures = "least clear width, depth or height of the gas bay",
-     .against = "a 20 lb cylinder with 25 mm round it: 370 mm across, 480 mm high",
+     .measures = "clear width, depth or height of the gas bay that is too small",
+     .against = "the cylinder as it is sold, with 25 mm (1 in) round and above it",
      .source = "judgement",
-     .clause = "a 20 lb cylinder is about 12 1/2 in across and 18 in high, from memory",
+     .clause = "sizes of cylinders from memory",
      .basis = Basis::Judgement,
-     .words = "Measure your cylinder: it must stand upright, come out without force, and its valve "
-              "must be in reach.",
-     .ok = "A 20 lb cylinder stands upright in the gas bay.",
+     .words = "Taken as sold for that much gas: 20 lb (9 kg) 12 1/2 in across and 18 in high, 30 "
+              "lb (14 kg) 12 1/2 and 24, 40 lb (18 kg) 14 3/4 and 30, 100 lb (45 kg) 15 and 48; "
+              "with 25 mm (1 in) round it and above it. Measure yours: it must stand upright, "
+              "come out without force, and its valve must be in reach.",
+     .ok = "The gas bay has room for {cylinder}, upright.",
      .warn = "",
-     .fail = "The gas bay has {measured} where a 20 lb cylinder wants {limit}.",
-     .unknown = "",
-     .inputs = "frame.bay"},
+     .fail = "Under the dough counter the {where} is {measured}, and {cylinder} wants {limit}: "
+             "give it a larger bay, or choose a smaller cylinder.",
+     .unknown = "How large {cylinder} is, is not known here: measure it, and see that it stands "
+                "upright in the gas bay with 25 mm (1 in) round it.",
+     .inputs = "frame.bay clearance.cylinder"},
     {.id = "frame.gas_missing",
      .title = "Bay for the cylinder",
      .unit = Unit::None,

@@ -4,11 +4,13 @@
 #include <cmath>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
 #include "engine/frame/as_built.h"
+#include "engine/frame/cylinder.h"
 #include "engine/report/summary.h"
 #include "engine/rules/rules.h"
 #include "tests/support/findings.h"
@@ -329,6 +331,70 @@ TEST_CASE("gas never stands under the oven, and a bay too small for it is told",
   CHECK(verdict(evaluate_all(c), "frame.gas_room") == Verdict::Fail);
   c.frame.bay_mm = 600;
   CHECK(verdict(evaluate_all(c), "frame.gas_room") == Verdict::Ok);
+}
+
+TEST_CASE("a gas bay is judged by the cylinder that is given, one line for each way", "[frame]") {
+  config::Config c = station();
+  c.site.cylinder = config::Cylinder::OwnCabinet;
+  const auto told = [&c](double gas_kg) {
+    c.site.cylinder_kg = gas_kg;
+    const Evaluation e = evaluate_all(c);
+    std::vector<std::string> out;
+    for (const Finding& one : e.findings) {
+      if (one.rule != "frame.gas_room") continue;
+      out.push_back(report::sentence(one, c, e, report::Units::Millimetre));
+    }
+    return out;
+  };
+  // The opening is 743.4 mm high: 780 less two sheets of 18.3.
+  CHECK(told(9.07) == std::vector<std::string>{"The gas bay has room for a cylinder for 9.1 kg (20 "
+                                               "lb) of gas, upright."});
+  CHECK(verdict(evaluate_all(c), "frame.gas_room") == Verdict::Ok);
+  told(13.61);
+  CHECK(verdict(evaluate_all(c), "frame.gas_room") == Verdict::Ok);
+  const std::vector<std::string> tall = told(45);
+  REQUIRE(tall.size() == 1);
+  CHECK(tall[0] ==
+        "Under the dough counter the clear height of bay 3 from the left is 743 mm, and a cylinder "
+        "for 45 kg (99 lb) of gas wants 1245 mm: give it a larger bay, or choose a smaller "
+        "cylinder.");
+  told(46);  // more than any that we have a size for
+  CHECK(verdict(evaluate_all(c), "frame.gas_room") == Verdict::Unknown);
+  // Many bays of one width are one line.
+  c.frame.dough_bays = config::Holds::Gas;
+  c.frame.bay_mm = 280;
+  const std::vector<std::string> narrow = told(9.07);
+  REQUIRE(narrow.size() == 1);
+  CHECK(narrow[0].find("the clear width of bay 1 from the left is") != std::string::npos);
+}
+
+TEST_CASE("ways of a gas bay have words that last for as many bays as have names", "[frame]") {
+  CHECK(clear_words(Way::Height, 0) == "clear height of bay 1 from the left");
+  CHECK(clear_words(Way::Depth, 9) == "clear depth of bay 10 from the left");
+  CHECK(clear_words(Way::Width, 19) == "clear width of bay 20 from the left");
+  CHECK(clear_words(Way::Width, 20) == "clear width of the gas bay");
+}
+
+TEST_CASE("a gas bay's upper openings are at the valve of the cylinder that is given", "[frame]") {
+  config::Config c = station();
+  c.site.cylinder = config::Cylinder::OwnCabinet;
+  const auto middle = [&c](double gas_kg) {
+    c.site.cylinder_kg = gas_kg;
+    const Evaluation e = evaluate_all(c);
+    const Frame& frame = e.build->frame;
+    REQUIRE(frame.gas.size() == 1);
+    double top_mm = 0;
+    for (const Piece& piece : frame.pieces) {
+      if (piece.kind != Kind::Back || piece.oven || piece.bay != frame.gas[0].bay) continue;
+      REQUIRE(piece.holes.size() >= 2);
+      top_mm = piece.holes[1].v_mm + piece.holes[1].high_mm / 2 + piece.place.bottom_mm -
+               run_of(frame, false).bays[static_cast<std::size_t>(piece.bay)].opening.bottom_mm;
+    }
+    return top_mm;
+  };
+  CHECK_THAT(middle(9.07), WithinAbs(457, kExact_mm));
+  // 743.4 high: within 5 in of the top a second row for a 30 lb cylinder is that of the top.
+  CHECK(middle(13.61) > 610);
 }
 
 TEST_CASE("a masonry oven never stands on a cabinet", "[frame]") {

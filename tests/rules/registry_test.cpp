@@ -30,13 +30,13 @@ std::vector<std::string> words_of(std::string_view list) {
 
 // Placeholders that engine/report/sentence.cpp fills.
 const std::set<std::string> kBlanks{
-    "cook",         "measured",    "limit",      "margin",      "where",     "Where",
-    "standoff",     "working",     "full_view",  "steps",       "all_of",    "all_of_target",
-    "bend",         "counter",     "band",       "table",       "too",       "farther",
-    "from_limit",   "likely",      "corrected",  "asks",        "block",     "spare",
-    "limit_about",  "unexplained", "seconds",    "flame",       "linger",    "point_high",
-    "downhill",     "height",      "above_feet", "above_base",  "above_low", "above_high",
-    "feet_missing", "feet_least",  "point_low",  "points_apart"};
+    "cook",         "measured",    "limit",      "margin",       "where",     "Where",
+    "standoff",     "working",     "full_view",  "steps",        "all_of",    "all_of_target",
+    "bend",         "counter",     "band",       "table",        "too",       "farther",
+    "from_limit",   "likely",      "corrected",  "asks",         "block",     "spare",
+    "limit_about",  "unexplained", "seconds",    "flame",        "linger",    "point_high",
+    "downhill",     "height",      "above_feet", "above_base",   "above_low", "above_high",
+    "feet_missing", "feet_least",  "point_low",  "points_apart", "cylinder"};
 
 std::vector<std::string_view> templates_of(const Rule& rule) {
   const Sentences says = sentences_of(rule);
