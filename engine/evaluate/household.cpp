@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/evaluate/steps.h"
+#include "engine/frame/stack.h"
 
 namespace hs::evaluate {
 namespace {
@@ -97,7 +98,7 @@ int whole_below(double mm) { return static_cast<int>(std::floor(mm + 1e-6)); }
 }  // namespace
 
 Band prep_band_of(const config::Config& config, const config::Cook& cook, const cook::Body& body) {
-  return cook.seated ? height::seated_offset(body.elbow.value_mm)
+  return cook.seated ? height::seated_offset(body.elbow.value_mm, frame::edge_mm(config.build))
                      : height::dough_offset(config.station.board_mm);
 }
 

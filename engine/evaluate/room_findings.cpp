@@ -2,13 +2,14 @@
 
 #include <algorithm>
 
+#include "engine/frame/stack.h"
+
 namespace hs::evaluate {
 namespace {
 
 using clearance::Side;
 
-constexpr double kPeelPlay_mm = 20;    // blade to mouth, both sides together: judgement
-constexpr double kKneeClear_mm = 685;  // ADA 2010 306.3.1
+constexpr double kPeelPlay_mm = 20;  // blade to mouth, both sides together: judgement
 
 std::string_view clearance_rule(Side side) {
   switch (side) {
@@ -79,10 +80,17 @@ void add_seated(Findings& out, const config::Config& config, const Evaluation& e
   } else if (!high_mm) {
     out.add({"reach.seated_reach", Verdict::Fail, i, station.prep_depth_mm, {}, {}, {}});
   }
-  // No knee fits above the counter that it is under.
+  // No knee fits above the lowest of the counter's top. That there is room under it nobody knows
+  // before it is said.
   std::optional<double> knee_mm = station.knee_height_mm;
-  if (knee_mm && e.used.counter_mm) knee_mm = std::min(*knee_mm, *e.used.counter_mm);
-  out.at_least("reach.knee_room", knee_mm, kKneeClear_mm, Verdict::Fail, i);
+  std::string_view under;
+  if (e.used.counter_mm) {
+    const double edge_mm = *e.used.counter_mm - frame::edge_mm(config.build);
+    const bool less = edge_mm < knee_mm.value_or(height::kKneeClear_mm) - kTolerance;
+    if (less) knee_mm = edge_mm;
+    if (less) under = "the metal's turned-down edge";
+  }
+  out.at_least("reach.knee_room", knee_mm, height::kKneeClear_mm, Verdict::Fail, i, under);
   if (e.used.counter_mm) {
     const double at_mm = *e.used.counter_mm;
     const auto [low_mm, top_mm] = height::kSeatedCounter;

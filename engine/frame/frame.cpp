@@ -5,6 +5,7 @@
 
 #include "engine/base/quantity.h"
 #include "engine/config/fields.h"
+#include "engine/frame/stack.h"
 #include "engine/frame/stock.h"
 #include "engine/frame/work.h"
 
@@ -14,15 +15,10 @@ namespace {
 constexpr double kTiny = 0.05;      // half a quantum of length
 constexpr double kBoxStep_mm = 10;  // boxes are whole steps high
 
-double stack_mm(const Work& work, double sheets_mm) {
-  return sheets_mm + work.build().bedding_mm + work.build().metal_mm;
-}
-
 std::string run_name(const Run& run) { return run.oven ? "oven" : "dough"; }
 
-double sheets_mm(Work& work, const Run& run) {
-  const double layers = work.build().layers == config::Layers::Two ? 2 : 1;
-  return work.measure(run_name(run) + ".substrate.thick", layers * work.build().sheet_mm);
+double sheets_of(Work& work, const Run& run) {
+  return work.measure(run_name(run) + ".substrate.thick", sheets_mm(work.build()));
 }
 
 // The counters that cabinets carry, from the left, with what stands beside each.
@@ -74,8 +70,8 @@ void set_heights(Work& work) {
       std::find_if(out.runs.begin(), out.runs.end(), [](const Run& run) { return !run.oven; });
   Run& first = lead == out.runs.end() ? out.runs.front() : *lead;
   const double least_mm = std::max(work.style().base_mm, work.build().shim_mm + kCarrierLeast_mm);
-  first.sheets_mm = sheets_mm(work, first);
-  const double under_mm = first.counter.height_mm() - stack_mm(work, first.sheets_mm);
+  first.sheets_mm = sheets_of(work, first);
+  const double under_mm = first.counter.height_mm() - stack_mm(work.build(), first.sheets_mm);
   const double plain_box_mm = work.style().box_mm.value_or(
       std::floor((under_mm - least_mm) / kBoxStep_mm + 1e-6) * kBoxStep_mm);
   drop_slips(work, run_name(first) + ".box", under_mm, plain_box_mm);
@@ -105,17 +101,17 @@ void set_heights(Work& work) {
   for (Run& run : out.runs) {
     double height_mm = box_mm;
     if (&run != &first) {
-      run.sheets_mm = sheets_mm(work, run);
-      height_mm =
-          work.measure(run_name(run) + ".box",
-                       run.counter.height_mm() - stack_mm(work, run.sheets_mm) - out.base_mm);
+      run.sheets_mm = sheets_of(work, run);
+      height_mm = work.measure(
+          run_name(run) + ".box",
+          run.counter.height_mm() - stack_mm(work.build(), run.sheets_mm) - out.base_mm);
     }
     if (height_mm < kLeastBox_mm - kTiny && work.out.refusals.empty()) {
       work.refuse("frame.box", height_mm, kLeastBox_mm, where_of(run));
     }
     run.boxes.bottom_mm = out.base_mm;
     run.boxes.top_mm = out.base_mm + height_mm;
-    run.top_mm = run.boxes.top_mm + stack_mm(work, run.sheets_mm);
+    run.top_mm = run.boxes.top_mm + stack_mm(work.build(), run.sheets_mm);
   }
 }
 

@@ -24,8 +24,10 @@ Band dough_offset(double board_mm) { return {150 + board_mm, 250 + board_mm}; }
 
 Band light_offset(double board_mm) { return {50 + board_mm, 100 + board_mm}; }
 
-Band seated_offset(double elbow_mm) {
-  return {elbow_mm - kSeatedCounter.high_mm, elbow_mm - kSeatedCounter.low_mm};
+Band seated_offset(double elbow_mm, double top_mm) {
+  const double least_mm =
+      std::clamp(kKneeClear_mm + top_mm, kSeatedCounter.low_mm, kSeatedCounter.high_mm);
+  return {elbow_mm - kSeatedCounter.high_mm, elbow_mm - least_mm};
 }
 
 Band kitchen_rule(double stature_mm) { return {stature_mm / 2 + 50, stature_mm / 2 + 100}; }

@@ -41,9 +41,12 @@ Band light_offset(double board_mm);
 // Work surfaces for a seated person, above the ground (ADA 2010, 902.3).
 inline constexpr Band kSeatedCounter{710, 865};
 
-// A seated cook's counter, as an offset below their elbow: kSeatedCounter, because knees must fit
-// under it; the elbow comes second.
-Band seated_offset(double elbow_mm);
+// Free height for knees (ADA 2010, 306.3).
+inline constexpr double kKneeClear_mm = 685;
+
+// A seated cook's counter, as an offset below their elbow: kSeatedCounter, and no lower than knees
+// fit under a top of this thickness; the elbow comes second.
+Band seated_offset(double elbow_mm, double top_mm);
 
 // What a published kitchen rule says, told beside ours: counter at half the stature plus 50 to 100
 // (Kawaguchi et al. 2003, MEW Technical Report 82:24-28, abstract).

@@ -217,13 +217,19 @@ inline constexpr RuleRow kReachRows[] = {
      .clause = "306.3",
      .basis = Basis::Seen,
      .words = "Free height of 685 mm (27 in), at least 205 mm (8 in) deep there and 280 mm (11 in) "
-              "deep at 230 mm (9 in) above the ground, 760 mm (30 in) wide. Measurements of "
-              "wheelchair users say that even this is tight for most.",
-     .ok = "{cook}'s knees have {measured} of height under the counter. They "
+              "deep at 230 mm (9 in) above the ground, 760 mm (30 in) wide. Never more than is "
+              "left under the counter's top as it is built: sheets, bed, metal, and the drip that "
+              "its turned-down edge hangs below them. Measurements of wheelchair users say that "
+              "even this is tight for most.",
+     .ok = "{cook}'s knees have {measured} of height under {where}. They "
+           "also " KNEE_DEPTH_AND_WIDTH
+           "|{cook}'s knees have {measured} of height under the counter. They "
            "also " KNEE_DEPTH_AND_WIDTH,
      .warn = "",
-     .fail = "{cook}'s knees do not fit: {measured} under the counter, and 27 in (685 mm) is the "
-             "least. They also " KNEE_DEPTH_AND_WIDTH,
+     .fail = "{cook}'s knees do not fit: {measured} is free under {where}, and 27 in (685 mm) is "
+             "the least. They also " KNEE_DEPTH_AND_WIDTH
+             "|{cook}'s knees do not fit: {measured} is free under the counter, and 27 in (685 mm) "
+             "is the least. They also " KNEE_DEPTH_AND_WIDTH,
      .unknown = "Nobody has said how high the free space under {cook}'s counter is; 27 in (685 mm) "
                 "is the least. Knees also " KNEE_DEPTH_AND_WIDTH,
      .inputs = "reach.knee_room"},
@@ -244,7 +250,7 @@ inline constexpr RuleRow kReachRows[] = {
      .fail = "The dough counter at {measured} is {margin} {too} for {cook}, seated; 28 to 34 in "
              "(710 to 865 mm) is asked for.",
      .unknown = "",
-     .inputs = "reach.seated_reach height.dough_band"},
+     .inputs = "reach.seated_reach reach.knee_room height.dough_band"},
 };
 
 #undef KNEE_DEPTH_AND_WIDTH

@@ -159,9 +159,35 @@ TEST_CASE("a seated cook's dough counter leaves room for knees", "[evaluate]") {
   c.cooks[0].seated = true;
   c.station.arrangement = config::Arrangement::TwoLevel;
   const auto e = evaluate::evaluate(c);
-  CHECK(*e.recommended.heights.counter_mm >= 710);
+  // 685 mm for knees under two sheets of 18.3, a bed of 1, metal of 1.6 and its drip of 12.
+  CHECK(*e.recommended.heights.counter_mm >= 736.2);
   CHECK(*e.recommended.heights.counter_mm <= 865);
   CHECK(found_for(0, e, "reach.seated_counter")->verdict == Verdict::Ok);
+  // That there is room under it nobody has said.
+  CHECK(found_for(0, e, "reach.knee_room")->verdict == Verdict::Unknown);
+}
+
+TEST_CASE("knees have what is left under the counter's top as it is built", "[evaluate]") {
+  config::Config c = two_adults();
+  c.cooks.resize(1);
+  c.cooks[0].seated = true;
+  c.station.arrangement = config::Arrangement::TwoLevel;
+  c.station.counter_height_mm = 735;
+  const auto room = [&c] { return *found_for(0, evaluate::evaluate(c), "reach.knee_room"); };
+  // 735 less 36.6, 1, 1.6 and 12 is 683.8: too little, whatever else is said of it.
+  for (const std::optional<double>& said : {std::optional<double>{}, {700.0}}) {
+    c.station.knee_height_mm = said;
+    CHECK(room().verdict == Verdict::Fail);
+    CHECK_THAT(*room().measured, WithinAbs(683.8, 1e-6));
+    CHECK(room().where == "the metal's turned-down edge");
+  }
+  c.station.counter_height_mm = 737;
+  c.station.knee_height_mm = 690;  // 685.8 is left
+  CHECK(room().verdict == Verdict::Ok);
+  CHECK_THAT(*room().measured, WithinAbs(685.8, 1e-6));
+  c.station.knee_height_mm = 600;
+  CHECK(room().verdict == Verdict::Fail);
+  CHECK_THAT(*room().measured, WithinAbs(600, 1e-6));
 }
 
 TEST_CASE("no bend brings a face nearer than its limit", "[evaluate]") {

@@ -46,9 +46,12 @@ TEST_CASE("a bread bench of 36 in suits 5 ft 4 to 6 ft", "[height][source]") {
 
 TEST_CASE("a seated cook's counter is where knees fit", "[height][source]") {
   // ADA 2010, 902.3: work surfaces 710 to 865 mm above the ground.
-  const Band band = seated_offset(731);
+  const Band band = seated_offset(731, 20);
   CHECK(731 - band.high_mm == 710);
   CHECK(731 - band.low_mm == 865);
+  // ADA 2010, 306.3: 685 mm free, so a top of 51.2 mm is at 736.2 at least.
+  CHECK_THAT(731 - seated_offset(731, 51.2).high_mm, WithinAbs(736.2, 1e-9));
+  CHECK(731 - seated_offset(731, 51.2).low_mm == 865);
 }
 
 TEST_CASE("hands cap the floor at 100 above the elbow", "[height]") {
