@@ -90,6 +90,7 @@ bool in_range(const Field& field, const Value& value) {
   if (const auto* number = std::get_if<double>(&value)) {
     if (!std::isfinite(*number)) return false;
     const double rounded = quantised(field.quantity, *number);
+    if (field.quantity == Quantity::Count && rounded != *number) return false;
     return rounded >= field.min && rounded <= field.max;
   }
   if (const auto* choice = std::get_if<ChoiceIndex>(&value)) {
@@ -178,8 +179,10 @@ std::string allowed_text(const Field& field, Unit unit) {
     case Quantity::Flux:
     case Quantity::Power:
     case Quantity::Money:
-    case Quantity::Count:
       out = range_text(field, unit);
+      break;
+    case Quantity::Count:
+      out = range_text(field, unit) + ", a whole number";
       break;
   }
   if (field.absent == Absent::Unknown) out += ", or leave it out";

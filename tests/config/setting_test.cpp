@@ -240,3 +240,22 @@ TEST_CASE("a value that is not finite or not of its list is refused whoever made
   CHECK(paths == std::vector<std::string>{"title", "cooks.0.name", "oven.width_mm", "oven.fuel",
                                           "view.standoff_mm"});
 }
+
+TEST_CASE("what is counted is counted whole", "[config][setting]") {
+  int counts = 0;
+  for (const Field& one : fields()) {
+    if (one.quantity != Quantity::Count || list_of(one.group) != nullptr) continue;
+    CAPTURE(one.path);
+    Config config;
+    const Config before = config;
+    const std::string path(one.path);
+    const auto problems = apply(config, path, trimmed(one.min, 0) + ".7");
+    REQUIRE(problems.size() == 1);
+    CHECK(problems[0].path == path);
+    CHECK(problems[0].allowed.find(", a whole number") != std::string::npos);
+    CHECK(config == before);
+    CHECK(apply(config, path, trimmed(one.max, 0)).empty());
+    ++counts;
+  }
+  CHECK(counts >= 3);
+}
