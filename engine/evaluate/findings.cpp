@@ -311,6 +311,16 @@ void add_station_heights(Findings& out, const config::Config& config, const Eval
   }
   if (config::is_masonry(config.oven.kind)) {
     out.add({"oven.masonry_base", Verdict::Warn, {}, {}, {}, {}, {}});
+    constexpr double kLightest_kg = 150;  // our judgement
+    if (config.oven.mass_kg < kLightest_kg) {
+      out.add({"oven.masonry_mass",
+               Verdict::Warn,
+               {},
+               config.oven.mass_kg,
+               kLightest_kg,
+               config.oven.mass_kg - kLightest_kg,
+               {}});
+    }
   }
 }
 

@@ -154,6 +154,24 @@ inline constexpr RuleRow kClearanceRows[] = {
      .unknown = "Whether this oven may stand on anything that burns is not known: find it in its "
                 "manual before you build.",
      .inputs = "clearance.on_combustible"},
+    {.id = "oven.masonry_mass",
+     .title = "Mass of a masonry oven",
+     .unit = Unit::Mass,
+     .harm = Harm::Fall,
+     .measures = "the oven's mass as given",
+     .against = "the least that we believe of an oven of brick or stone",
+     .source = "judgement",
+     .clause = "",
+     .basis = Basis::Judgement,
+     .words = "An oven of brick or stone weighs hundreds of kilograms, dome, floor and "
+              "insulation together. Less than 150 kg (331 lb) is more often another oven's figure, "
+              "or one that was never changed.",
+     .ok = "",
+     .warn = "{measured} is very little for an oven of brick or stone; {limit} is the least that "
+             "we believe. Look its mass up: what it stands on must carry all of it.",
+     .fail = "",
+     .unknown = "",
+     .inputs = "oven.masonry_base"},
     {.id = "oven.masonry_base",
      .title = "What a masonry oven stands on",
      .unit = Unit::None,

@@ -10,7 +10,9 @@
 #include "catch_amalgamated.hpp"
 #include "engine/evaluate/build.h"
 #include "engine/evaluate/check.h"
+#include "engine/report/phrases.h"
 #include "engine/report/report_json.h"
+#include "engine/report/summary.h"
 #include "engine/rules/rules.h"
 #include "tests/report/preset.h"
 #include "tests/support/findings.h"
@@ -241,9 +243,9 @@ TEST_CASE("a heavy oven on thin sheets over a wide bay gets stiffeners", "[loads
   CHECK(verdict(e, "load.deck") == Verdict::Warn);
   CHECK(deck.stiffeners >= 1);
   CHECK(deck.stiffened_mm < deck.bend.sag_mm);
-  // Feet over the bay's sides do not bend it.
+  // Feet beside the bay's sides bend it less.
   config::Config wide = c;
-  wide.loads.feet_across_mm = 640;
+  wide.loads.feet_across_mm = 580;
   CHECK(evaluate_all(wide).build->loads.decks[0].bend.sag_mm < deck.bend.sag_mm);
   // On a block the feet stand on its own top, whose ribs are near.
   c.station.arrangement = config::Arrangement::Riser;
@@ -314,4 +316,16 @@ TEST_CASE("any station gives finite loads, findings of rules that exist, and say
     CAPTURE(rule.id);
     CHECK(told.count(rule.id) == 1);
   }
+}
+
+TEST_CASE("a masonry oven as light as one of steel is doubted", "[loads]") {
+  config::Config c = station();
+  CHECK(found(evaluate_all(c), "oven.masonry_mass") == nullptr);
+  c.oven.kind = config::OvenKind::MasonryDome36;
+  REQUIRE(found(evaluate_all(c), "oven.masonry_mass") != nullptr);
+  CHECK(verdict(evaluate_all(c), "oven.masonry_mass") == Verdict::Warn);
+  c.oven.mass_kg = 149.9;
+  CHECK(verdict(evaluate_all(c), "oven.masonry_mass") == Verdict::Warn);
+  c.oven.mass_kg = 150;
+  CHECK(found(evaluate_all(c), "oven.masonry_mass") == nullptr);
 }
