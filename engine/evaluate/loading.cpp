@@ -79,6 +79,15 @@ void add_oven(Findings& out, const config::Config& config, const loads::Loads& l
 }
 
 void add_decks(Findings& out, const loads::Loads& loads) {
+  for (const loads::FeetOff& off : loads.feet_off) {
+    out.add({"load.feet",
+             Verdict::Fail,
+             {},
+             off.feet_mm,
+             off.under_mm,
+             off.under_mm - off.feet_mm,
+             off.across ? "from left to right" : "from front to back"});
+  }
   for (const loads::Deck& deck : loads.decks) {
     const std::string_view where =
         deck.what == loads::Under::Block ? "top of the block" : "sheets under the oven";

@@ -100,8 +100,39 @@ std::optional<Deck> spread_deck(const config::Config& config, const Asked& asked
   return worst;
 }
 
+// The block's top, a slab, a pier, or the sheets under the oven.
+std::optional<Block> under_feet(const Asked& asked) {
+  if (asked.pier) return asked.pier;
+  std::optional<Block> sheets;
+  for (const Piece& piece : asked.pieces) {
+    const Block& place = piece.place;
+    if (piece.kind == Kind::RiserTop || piece.kind == Kind::Slab) return place;
+    if (piece.kind != Kind::Substrate || !piece.oven) continue;
+    if (!sheets) sheets = place;
+    sheets->left_mm = std::min(sheets->left_mm, place.left_mm);
+    sheets->right_mm = std::max(sheets->right_mm, place.right_mm);
+  }
+  return sheets;
+}
+
+// Only feet whose place is given: the usual ones are inside of the oven's own body.
+void add_feet_off(const config::Config& config, const Asked& asked, Loads& out) {
+  const std::optional<Block> under = under_feet(asked);
+  if (!out.oven || !under) return;
+  constexpr double kTiny = 0.05;
+  const auto judge = [&](bool across, const std::optional<double>& apart_mm, double reach_mm) {
+    if (!apart_mm) return;
+    const double feet_mm = *apart_mm + config.loads.foot_mm;
+    if (feet_mm > reach_mm + kTiny) out.feet_off.push_back({across, feet_mm, reach_mm});
+  };
+  const double middle_mm = config.oven.depth_mm / 2;
+  judge(true, config.loads.feet_across_mm, 2 * std::min(under->right_mm, -under->left_mm));
+  judge(false, config.loads.feet_deep_mm,
+        2 * std::min(middle_mm - under->near_mm, under->far_mm - middle_mm));
+}
+
 void add_decks(const config::Config& config, const Asked& asked, Loads& out) {
-  if (!out.oven || asked.pier) return;
+  if (!out.oven || asked.pier || !out.feet_off.empty()) return;
   std::optional<Block> spread;
   bool block = false;
   double mass_kg = config.oven.mass_kg;
@@ -189,6 +220,7 @@ Loads loads_of(const config::Config& config, const Asked& asked) {
       out.pier_kpa = (pier_kg + config.oven.mass_kg) * kGravity_m_s2 / area_mm2 * kKilo;
     }
   }
+  add_feet_off(config, asked, out);
   out.lifts = lifts_of(config, asked);
   if (asked.pieces.empty()) return out;
   out.made = true;

@@ -101,12 +101,20 @@ struct Growth {
   double slot_mm = 0;                    // how long a screw's slot must be at its end
 };
 
+// Feet that are said to be farther apart than what they stand on reaches.
+struct FeetOff {
+  bool across = true;   // left to right, else front to back
+  double feet_mm = 0;   // outside to outside
+  double under_mm = 0;  // of what they stand on, as far as it reaches both ways
+};
+
 struct Loads {
   bool made = false;  // false: no cabinet
   Lump whole;
   std::vector<RunLoads> runs;
   std::optional<OvenLoads> oven;
-  std::vector<Deck> decks;
+  std::vector<FeetOff> feet_off;
+  std::vector<Deck> decks;  // none where a foot stands beside them
   std::vector<Lift> lifts;  // heaviest first
   std::vector<Growth> growth;
   std::optional<double> pier_kpa;

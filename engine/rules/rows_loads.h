@@ -26,6 +26,26 @@ inline constexpr RuleRow kLoadsRows[] = {
              "lumber, legs or masonry behind them.",
      .unknown = "",
      .inputs = ""},
+    {.id = "load.feet",
+     .title = "Where the oven's feet stand",
+     .unit = Unit::Length,
+     .harm = Harm::Fall,
+     .measures = "the oven's feet, outside to outside",
+     .against = "what they stand on, both ways from the oven's middle",
+     .source = "geometry",
+     .clause = "",
+     .basis = Basis::Computed,
+     .words =
+         "Only where you say how far apart the feet are. The sheet of the block's top, a slab, "
+         "the sheets of the oven's counter, or a pier must reach under the whole of every "
+         "foot. Where it does not, sag and strength under the feet are not worked out.",
+     .ok = "",
+     .warn = "",
+     .fail = "Outside to outside the oven's feet take {measured} {where}, and what they stand on "
+             "has {limit}: a foot stands beside it. Measure the feet and the oven again, or widen "
+             "what is under them.",
+     .unknown = "",
+     .inputs = "load.oven load.deck"},
     {.id = "load.deck",
      .title = "Sag under the oven's feet",
      .unit = Unit::Share,

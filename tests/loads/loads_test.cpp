@@ -318,6 +318,34 @@ TEST_CASE("any station gives finite loads, findings of rules that exist, and say
   }
 }
 
+TEST_CASE("feet that stand beside what carries them are told, and no share is worked out",
+          "[loads]") {
+  config::Config c = station();
+  c.station.arrangement = config::Arrangement::Riser;
+  c.station.oven_base_height_mm = 1089;  // on a block
+  const double body_mm = c.oven.width_mm;
+  // The sheet under the block's metal: the oven's width less metal of 1.6 and a fit of 1.5 twice.
+  c.loads.feet_across_mm = body_mm - 6.2 - c.loads.foot_mm;
+  CHECK(found(evaluate_all(c), "load.feet") == nullptr);
+  CHECK(evaluate_all(c).build->loads.decks.size() == 2);
+  *c.loads.feet_across_mm += 1;
+  for (const double across_mm : {*c.loads.feet_across_mm, body_mm + 100, 3000.0}) {
+    c.loads.feet_across_mm = across_mm;
+    const Evaluation e = evaluate_all(c);
+    const Finding* finding = found(e, "load.feet");
+    REQUIRE(finding != nullptr);
+    CHECK(finding->verdict == Verdict::Fail);
+    CHECK_THAT(*finding->measured, WithinAbs(across_mm + c.loads.foot_mm, 1e-6));
+    CHECK_THAT(*finding->limit, WithinAbs(body_mm - 6.2, 1e-6));
+    CHECK(found(e, "load.deck_strength") == nullptr);
+  }
+  c.loads.feet_across_mm = {};
+  c.loads.feet_deep_mm = 2000;
+  const Evaluation deep = evaluate_all(c);
+  REQUIRE(found(deep, "load.feet") != nullptr);
+  CHECK(found(deep, "load.feet")->where == "from front to back");
+}
+
 TEST_CASE("a masonry oven as light as one of steel is doubted", "[loads]") {
   config::Config c = station();
   CHECK(found(evaluate_all(c), "oven.masonry_mass") == nullptr);
