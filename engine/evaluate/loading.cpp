@@ -115,8 +115,11 @@ void add_path(Findings& out, const config::Config& config, const loads::Loads& l
   const config::Carries carries = config.loads.carries.value_or(config::Carries::Timber);
   constexpr std::string_view kThrough[] = {"treated lumber on shims", "legs", "masonry", ""};
   const bool boards = carries == config::Carries::BaseBoards;
+  const bool drawn = carries == config::Carries::Timber;
   out.add({"load.path",
-           boards ? Verdict::Fail : Verdict::Ok,
+           boards  ? Verdict::Fail
+           : drawn ? Verdict::Ok
+                   : Verdict::Warn,
            {},
            {},
            {},
@@ -127,6 +130,11 @@ void add_path(Findings& out, const config::Config& config, const loads::Loads& l
 void add_pressure(Findings& out, const config::Config& config, const loads::Loads& loads) {
   const bool deck = config.survey.footing == config::Footing::Deck ||
                     (!config.survey.footing && config.site.ground == config::Ground::Deck);
+  const auto& carries = config.loads.carries;
+  const bool legs = carries == config::Carries::Legs;
+  if (loads.made && !deck && (legs || carries == config::Carries::Masonry)) {
+    out.add({"load.pressure", Verdict::Unknown, {}, {}, {}, {}, legs ? "legs" : "masonry"});
+  }
   double worst_kpa = loads.pier_kpa.value_or(0);
   std::string_view where = loads.pier_kpa ? "oven's pier" : "";
   for (const loads::RunLoads& run : loads.runs) {
@@ -137,6 +145,7 @@ void add_pressure(Findings& out, const config::Config& config, const loads::Load
   if (where.empty()) return;
   const double share = worst_kpa / loads::kSoil_kpa;
   const Verdict verdict = deck ? Verdict::Unknown : share <= 1 ? Verdict::Ok : Verdict::Warn;
+  if (deck) where = {};
   out.add({"load.pressure", verdict, {}, share, 1, 1 - share, where});
 }
 

@@ -49,7 +49,7 @@ struct RunLoads {
   std::vector<TipCase> cases;
   double gust_m_s = 0;      // that tips it
   double pull_n = 0;        // at the top, to the front, that tips it
-  double support_n = 0;     // on one of the supports under the carrying boards, most
+  double support_n = 0;     // on one of the supports under the carrying boards, most; 0: not known
   double pressure_kpa = 0;  // under a small paver there
 };
 

@@ -144,7 +144,10 @@ TipCase case_of(Case what, const Tip& tip, double top_mm) {
   return out;
 }
 
-void add_ground(const Asked& asked, RunLoads& out) {
+// Legs and masonry are the builder's: how many there are and on what, nobody has said.
+void add_ground(const config::Config& config, const Asked& asked, RunLoads& out) {
+  const auto& carries = config.loads.carries;
+  if (carries == config::Carries::Legs || carries == config::Carries::Masonry) return;
   int supports = 0;
   for (const Piece& piece : asked.pieces) {
     if (piece.kind != Kind::Carrier || piece.oven != out.oven) continue;
@@ -230,7 +233,7 @@ RunLoads run_loads(const config::Config& config, const Asked& asked, const Stand
     }
     add(Case::Wind, *worst);
   }
-  add_ground(asked, out);
+  add_ground(config, asked, out);
   return out;
 }
 

@@ -39,8 +39,9 @@ void put_run(JsonWriter& out, const loads::RunLoads& run) {
   out.end_list();
   put_number(out, "tips_in_gust_m_s", run.gust_m_s, 1);
   put_number(out, "tips_at_pull_n", run.pull_n, 0);
-  put_number(out, "support_n", run.support_n, 0);
-  put_number(out, "pressure_kpa", run.pressure_kpa, 1);
+  const bool known = run.support_n > 0;
+  put_number(out, "support_n", known ? std::optional(run.support_n) : std::nullopt, 0);
+  put_number(out, "pressure_kpa", known ? std::optional(run.pressure_kpa) : std::nullopt, 1);
   out.end_object();
 }
 

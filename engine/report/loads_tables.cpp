@@ -115,8 +115,10 @@ Table decks_table(const Page& page, const loads::Loads& loads) {
 Table ground_table(const Page& page, const loads::Loads& loads) {
   Table table{"On the ground", {"Under", "One support bears", "Pressure"}, {}};
   for (const loads::RunLoads& run : loads.runs) {
-    table.rows.push_back({run_words(run.oven), force(run.support_n, page.units),
-                          pressure(run.pressure_kpa, page.units)});
+    const bool known = run.support_n > 0;
+    table.rows.push_back({run_words(run.oven),
+                          known ? force(run.support_n, page.units) : std::string("not known"),
+                          known ? pressure(run.pressure_kpa, page.units) : std::string()});
   }
   if (loads.pier_kpa) {
     table.rows.push_back({"Oven's pier", "", pressure(*loads.pier_kpa, page.units)});

@@ -21,7 +21,9 @@ inline constexpr RuleRow kLoadsRows[] = {
               "slab, never on a cabinet.",
      .ok = "The weight goes down through {where}; the board round the base is a face and carries "
            "nothing.",
-     .warn = "",
+     .warn = "You chose {where} to carry the cabinets, but the drawings, the parts, the weights "
+             "and the tipping still have treated lumber on shims there: leave that lumber out. "
+             "How many supports there are, and on what plates they stand, whoever builds decides.",
      .fail = "The boards round the base are of cellular PVC and may carry nothing: put treated "
              "lumber, legs or masonry behind them.",
      .unknown = "",
@@ -216,7 +218,9 @@ inline constexpr RuleRow kLoadsRows[] = {
      .warn = "Under the {where} the ground is asked for {measured} of what it is taken to bear: "
              "a slab, or wider pads under the supports.",
      .fail = "",
-     .unknown = "A deck bears what its joists bear: ask whoever built it, or an engineer, before "
+     .unknown = "What the ground is asked for under {where} is not known: whoever builds decides "
+                "how many supports there are and on what they stand.|A deck bears what its joists "
+                "bear: ask whoever built it, or an engineer, before "
                 "the oven stands on it.",
      .inputs = "survey.anchor"},
     {.id = "load.lift",

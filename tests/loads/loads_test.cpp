@@ -346,6 +346,25 @@ TEST_CASE("feet that stand beside what carries them are told, and no share is wo
   CHECK(found(deep, "load.feet")->where == "from front to back");
 }
 
+TEST_CASE("legs and masonry are the builder's: what is drawn is said, no pressure is told",
+          "[loads]") {
+  config::Config c = station();
+  CHECK(verdict(evaluate_all(c), "load.path") == Verdict::Ok);
+  CHECK(verdict(evaluate_all(c), "load.pressure") == Verdict::Ok);
+  for (const config::Carries carries : {config::Carries::Legs, config::Carries::Masonry}) {
+    c.loads.carries = carries;
+    const Evaluation e = evaluate_all(c);
+    CHECK(verdict(e, "load.path") == Verdict::Warn);
+    const Finding* pressure = found(e, "load.pressure");
+    REQUIRE(pressure != nullptr);
+    CHECK(pressure->verdict == Verdict::Unknown);
+    CHECK_FALSE(pressure->measured);
+    CHECK(report::sentence(*pressure, c, e, report::Units::Millimetre).find(pressure->where) !=
+          std::string::npos);
+    for (const RunLoads& run : e.build->loads.runs) CHECK(run.pressure_kpa == 0);
+  }
+}
+
 TEST_CASE("a masonry oven as light as one of steel is doubted", "[loads]") {
   config::Config c = station();
   CHECK(found(evaluate_all(c), "oven.masonry_mass") == nullptr);
