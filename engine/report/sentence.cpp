@@ -27,6 +27,7 @@
 //   {height} {above_feet}      the dough counter, or the oven's; its height above the feet, and
 //   {above_base} {above_low}   above the base's top, the lowest and the highest ground under it
 //   {above_high}
+//   {hold}                     "tie", or "anchors" where the ground holds it
 //   {cylinder}                 "a cylinder for 13 kg (29 lb) of gas", the one that is given
 
 #include <cmath>
@@ -330,6 +331,7 @@ Words blank(const Context& s, std::string_view name) {
     return trial_explained(s) ? Words{} : Words("no one input explains that much: measure again");
   }
   if (name == "asks") return asks(s);
+  if (name == "hold") return s.config.loads.held == config::Held::Ground ? "anchors" : "tie";
   if (name == "cylinder") {
     const auto& gas_kg = s.config.site.cylinder_kg;
     if (!gas_kg) return "a 20 lb cylinder";

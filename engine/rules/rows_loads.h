@@ -120,7 +120,7 @@ inline constexpr RuleRow kLoadsRows[] = {
               "hold no anchor that may be counted on.",
      .ok = "With all doors and drawers open the {where} holds by {measured}; {limit} is wanted.",
      .warn = "With all doors and drawers open the {where} holds by {measured} where {limit} is "
-             "wanted: its tie must bear what the table says.",
+             "wanted: its {hold} must bear what the table says.",
      .fail = "With all doors and drawers open the {where} holds by only {measured}; {limit} is "
              "wanted. Tie it to a wall.",
      .unknown = "With all doors and drawers open the {where} holds by {measured}, and {limit} is "
@@ -140,7 +140,7 @@ inline constexpr RuleRow kLoadsRows[] = {
               "only its load is borrowed.",
      .ok = "With a child on what is open the {where} holds by {measured}; {limit} is wanted.",
      .warn = "With a child on what is open the {where} holds by {measured} where {limit} is "
-             "wanted: its tie must bear what the table says.",
+             "wanted: its {hold} must bear what the table says.",
      .fail = "With a child on what is open the {where} holds by only {measured}; {limit} is "
              "wanted. Tie it to a wall.",
      .unknown = "With a child on what is open the {where} holds by {measured}, and {limit} is "
@@ -159,7 +159,7 @@ inline constexpr RuleRow kLoadsRows[] = {
               "holds on.",
      .ok = "Against a pull at its top the {where} holds by {measured}; {limit} is wanted.",
      .warn = "Against a pull at its top the {where} holds by {measured} where {limit} is wanted: "
-             "its tie must bear what the table says.",
+             "its {hold} must bear what the table says.",
      .fail = "Against a pull at its top the {where} holds by only {measured}; {limit} is wanted. "
              "Tie it to a wall.",
      .unknown = "Against a pull at its top the {where} holds by {measured}, and {limit} is wanted; "

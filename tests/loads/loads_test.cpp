@@ -365,6 +365,26 @@ TEST_CASE("legs and masonry are the builder's: what is drawn is said, no pressur
   }
 }
 
+TEST_CASE("what is anchored to the ground is told of its anchors, what is tied of its tie",
+          "[loads]") {
+  config::Config c = station();
+  c.survey.footing = config::Footing::Slab;
+  for (const bool ground : {false, true}) {
+    c.loads.held = ground ? config::Held::Ground : config::Held::Wall;
+    const Evaluation e = evaluate_all(c);
+    int told = 0;
+    for (const Finding& finding : e.findings) {
+      const bool tips = finding.rule == "load.child" || finding.rule == "load.pull";
+      if (!tips || finding.verdict != Verdict::Warn) continue;
+      const std::string text = report::sentence(finding, c, e, report::Units::Millimetre);
+      CAPTURE(text);
+      CHECK(text.find(ground ? "its anchors must bear" : "its tie must bear") != std::string::npos);
+      ++told;
+    }
+    CHECK(told > 0);
+  }
+}
+
 TEST_CASE("a masonry oven as light as one of steel is doubted", "[loads]") {
   config::Config c = station();
   CHECK(found(evaluate_all(c), "oven.masonry_mass") == nullptr);

@@ -36,7 +36,7 @@ const std::set<std::string> kBlanks{
     "from_limit",   "likely",      "corrected",  "asks",         "block",     "spare",
     "limit_about",  "unexplained", "seconds",    "flame",        "linger",    "point_high",
     "downhill",     "height",      "above_feet", "above_base",   "above_low", "above_high",
-    "feet_missing", "feet_least",  "point_low",  "points_apart", "cylinder"};
+    "feet_missing", "feet_least",  "point_low",  "points_apart", "cylinder",  "hold"};
 
 std::vector<std::string_view> templates_of(const Rule& rule) {
   const Sentences says = sentences_of(rule);
