@@ -37,6 +37,13 @@ void put_share(JsonWriter& out, std::string_view key, const std::optional<double
   put_number(out, key, share, kShareDecimals);
 }
 
+void put_factor(JsonWriter& out, std::string_view key, const std::optional<double>& factor) {
+  constexpr double kHundredths = 100;
+  put_number(
+      out, key,
+      factor ? std::optional(std::floor(*factor * kHundredths + 1e-6) / kHundredths) : factor, 2);
+}
+
 void put_flux(JsonWriter& out, std::string_view key, const std::optional<double>& kw_m2) {
   put_number(out, key, kw_m2, kFluxDecimals);
 }

@@ -15,6 +15,8 @@ void put_share(JsonWriter& out, std::string_view key, const std::optional<double
 // At most this many decimals.
 void put_number(JsonWriter& out, std::string_view key, const std::optional<double>& value,
                 int decimals);
+// Two decimals, down as times() says it: never up to a limit that it does not reach.
+void put_factor(JsonWriter& out, std::string_view key, const std::optional<double>& factor);
 // Two decimals; whole.
 void put_flux(JsonWriter& out, std::string_view key, const std::optional<double>& kw_m2);
 void put_lux(JsonWriter& out, std::string_view key, const std::optional<double>& lx);

@@ -19,7 +19,7 @@ void put_lump(JsonWriter& out, std::string_view key, const loads::Lump& lump) {
 void put_case(JsonWriter& out, const loads::TipCase& one) {
   out.begin_object();
   put_text(out, "case", loads::case_name(one.what));
-  put_number(out, "factor", one.tip.factor, 2);
+  put_factor(out, "factor", one.tip.factor);
   put_number(out, "wanted", loads::kEnough, 2);
   put_text(out, "over", side_words(one.tip.side));
   put_number(out, "holds_n_m", one.tip.holds_n_m, 1);

@@ -374,7 +374,7 @@ void put_in_unit(JsonWriter& out, std::string_view key, rules::Unit unit,
       put_lux(out, key, value);
       return;
     case rules::Unit::Factor:
-      put_number(out, key, value, 2);
+      put_factor(out, key, value);
       return;
     case rules::Unit::Mass:
       put_number(out, key, value, 1);

@@ -385,6 +385,24 @@ TEST_CASE("what is anchored to the ground is told of its anchors, what is tied o
   }
 }
 
+TEST_CASE("the report's factors are those that its sentences say", "[loads][report]") {
+  config::Config c = station();
+  for (double width_mm = 1200; width_mm <= 1800; width_mm += 50) {
+    c.station.prep_width_mm = width_mm;
+    const Evaluation e = evaluate_all(c);
+    const std::string json = report::report_json(c, e);
+    for (const Finding& finding : e.findings) {
+      const rules::Rule* rule = rules::find_rule(finding.rule);
+      if (rule == nullptr || rule->unit != rules::Unit::Factor || !finding.measured) continue;
+      if (*finding.measured >= kMost) continue;
+      const std::string said = report::times(*finding.measured);
+      const std::string number = said.substr(0, said.find(' '));
+      CAPTURE(width_mm, finding.rule, *finding.measured, number);
+      CHECK(json.find("\"measured\": " + number + ",") != std::string::npos);
+    }
+  }
+}
+
 TEST_CASE("a masonry oven as light as one of steel is doubted", "[loads]") {
   config::Config c = station();
   CHECK(found(evaluate_all(c), "oven.masonry_mass") == nullptr);
