@@ -15,8 +15,9 @@
 namespace hs::evaluate {
 namespace {
 
-constexpr double kShims_mm = 25;  // that are not packed: judgement
-constexpr double kLevel_mm = 25;  // a step that nobody minds: judgement
+constexpr double kShims_mm = 25;        // that are not packed: judgement
+constexpr double kLevel_mm = 25;        // a step that nobody minds: judgement
+constexpr double kThinnestSlab_mm = 6;  // cement board of 1/4 in: common practice
 
 bool heavy(const config::Config& config) { return config::is_masonry(config.oven.kind); }
 
@@ -95,6 +96,55 @@ void add_gas(Findings& out, const config::Config& config, const frame::Frame& fr
   if (room) out.add({"frame.gas_room", Verdict::Ok, {}, {}, {}, {}, {}});
 }
 
+// How far the oven stands above the counter that is under it: a block's or slab's height.
+double step_up_mm(const config::Config& config, const Evaluation& e, const frame::Frame& frame) {
+  if (frame.slab_mm) return *frame.slab_mm;
+  const bool one_cabinet =
+      config.station.arrangement != config::Arrangement::TwoLevel && !heavy(config);
+  if (!one_cabinet || frame.places.riser || !e.used.oven_base_mm || !e.used.counter_mm) return 0;
+  return *e.used.oven_base_mm - *e.used.counter_mm;
+}
+
+// The widest slot of each run over what closes a bay.
+void add_slots(Findings& out, const config::Config& config, const frame::Frame& frame) {
+  const bool inset = config.frame.fronts == config::FrontKind::Inset;
+  const double usual_mm = inset ? config.build.gap_mm : 0;
+  for (const frame::Run& run : frame.runs) {
+    std::vector<double> tops_mm(run.bays.size(), 0);
+    for (const frame::Piece& piece : frame.pieces) {
+      const bool front = piece.kind == frame::Kind::Door || piece.kind == frame::Kind::DrawerFront;
+      if (!front || piece.oven != run.oven || piece.bay < 0) continue;
+      double& top_mm = tops_mm[static_cast<std::size_t>(piece.bay)];
+      top_mm = std::max(top_mm, piece.place.top_mm);
+    }
+    double slot_mm = 0;
+    for (std::size_t i = 0; i < tops_mm.size(); ++i) {
+      if (tops_mm[i] <= 0) continue;
+      slot_mm = std::max(slot_mm, run.bays[i].opening.top_mm - tops_mm[i]);
+    }
+    if (slot_mm <= usual_mm + kTolerance) continue;
+    out.add({"frame.door_slot",
+             Verdict::Warn,
+             {},
+             slot_mm,
+             usual_mm,
+             usual_mm - slot_mm,
+             run.oven ? "under the oven" : "under the dough counter"});
+  }
+}
+
+void add_missing_bays(Findings& out, const config::Config& config, const frame::Frame& frame) {
+  const std::optional<config::Holds>* given[] = {&config.frame.bay_1, &config.frame.bay_2,
+                                                 &config.frame.bay_3};
+  constexpr std::string_view kNames[] = {"first bay", "second bay", "third bay"};
+  for (const frame::Run& run : frame.runs) {
+    if (run.oven) continue;
+    for (std::size_t i = run.bays.size(); i < std::size(given); ++i) {
+      if (*given[i]) out.add({"frame.bay_missing", Verdict::Warn, {}, {}, {}, {}, kNames[i]});
+    }
+  }
+}
+
 void add_grill(Findings& out, const frame::Frame& frame) {
   if (!frame.grill) return;
   const frame::GrillGap& gap = *frame.grill;
@@ -161,10 +211,21 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
              off_mm,
              run.oven ? "under the oven" : "for dough"});
   }
-  if (frame.slab_mm) {
+  const double step_mm = step_up_mm(config, e, frame);
+  if (step_mm > kTolerance && step_mm < kThinnestSlab_mm - kTolerance) {
+    out.add({"frame.riser_thin",
+             Verdict::Warn,
+             {},
+             step_mm,
+             kThinnestSlab_mm,
+             step_mm - kThinnestSlab_mm,
+             {}});
+  } else if (frame.slab_mm) {
     const double least_mm = frame::least_riser_mm(config.build);
     out.add({"frame.riser", Verdict::Warn, {}, *frame.slab_mm, least_mm, {}, {}});
   }
+  add_slots(out, config, frame);
+  add_missing_bays(out, config, frame);
   add_gas(out, config, frame);
   for (std::size_t i = 0; i < config.cooks.size(); ++i) {
     if (config.cooks[i].seated && e.cooks[i].at_prep && e.used.counter_mm) {

@@ -11,6 +11,8 @@ namespace {
 
 // Between what carries and what hides: nothing rests on the hiding boards.
 constexpr double kClear_mm = 5;
+// A shorter board is neither sawn nor screwed: it reaches on beside the neighbour. Our judgement.
+constexpr double kLeastEnd_mm = 100;
 
 void add_board(Work& work, const BaseBoard& board) {
   Piece piece;
@@ -72,6 +74,7 @@ std::vector<BaseBoard> boards_round(const Work& work, const Run& run) {
     end.near_mm = end_from(is_free);
     end.far_mm = back.near_mm;
     if (end.depth_mm() <= 1) return;
+    end.near_mm = std::min(end.near_mm, std::max(front.far_mm, end.far_mm - kLeastEnd_mm));
     (right ? end.left_mm : end.right_mm) = right ? all.right_mm - board_mm : all.left_mm + board_mm;
     boards.push_back({Kind::BaseEnd, run.oven, !is_free, right ? Face::Right : Face::Left, end});
   };

@@ -63,6 +63,45 @@ void drop_slips(Work& work, const std::string& box, double under_mm, double plai
   }
 }
 
+// Is the base one that can be made? What is measured needs no more than what carries it; where a
+// box's height is given, that height is what must change.
+void judge_base(Work& work, const Run& first, double under_mm, double least_mm) {
+  const double base_mm = work.out.base_mm, carried_mm = work.lift_mm() + kCarrierLeast_mm;
+  const bool box_built = work.built_of(run_name(first) + ".box").has_value();
+  const bool base_built = work.built_of("base").has_value();
+  const auto& box_mm = work.style().box_mm;
+  const bool stands = box_built || base_built || (work.asked.base_mm && !box_mm);
+  const double needed_mm = stands ? carried_mm : std::max(carried_mm, least_mm);
+  // Told as heights over the ground that they are counted from.
+  const double ground_mm = work.asked.base_mm ? work.asked.ground_high_mm : 0;
+  const double board_mm = base_mm - work.low_mm();
+  const bool low = base_mm < needed_mm - kTiny;
+  if (!low && board_mm <= kWidest_mm + kTiny) return;
+  const auto refuse_base = [&](std::string_view where) {
+    if (low) {
+      work.refuse("frame.base", std::max(0.0, base_mm - ground_mm), needed_mm - ground_mm, where);
+    } else {
+      work.refuse("frame.base_high", board_mm, kWidest_mm, where);
+    }
+  };
+  if (box_built && !base_built) {
+    const std::string_view where = first.oven ? "under the oven, with its box as measured"
+                                              : "under the dough counter, with its box as measured";
+    refuse_base(where);
+  } else if (box_mm && !base_built) {
+    const double to_mm =
+        low ? std::floor((under_mm - needed_mm) / kBoxStep_mm + 1e-6)
+            : std::ceil((under_mm - work.low_mm() - kWidest_mm) / kBoxStep_mm - 1e-6);
+    if (to_mm * kBoxStep_mm < kLeastBox_mm) {
+      work.refuse("frame.box", std::max(0.0, under_mm - needed_mm), kLeastBox_mm, where_of(first));
+    } else {
+      work.refuse("frame.box_given", *box_mm, to_mm * kBoxStep_mm, where_of(first));
+    }
+  } else {
+    refuse_base(where_of(first));
+  }
+}
+
 // Base and boxes: what is built already stands, the rest makes the top land.
 void set_heights(Work& work) {
   Frame& out = work.out;
@@ -90,14 +129,7 @@ void set_heights(Work& work) {
     work.refuse("frame.box", box_mm, kLeastBox_mm, where_of(first));
     return;
   }
-  const double carried_mm = work.lift_mm() + kCarrierLeast_mm;
-  const double needed_mm = base_set ? carried_mm : std::max(carried_mm, least_mm);
-  if (out.base_mm < needed_mm - kTiny) {
-    work.refuse("frame.base", out.base_mm, needed_mm, where_of(first));
-  }
-  if (out.base_mm - work.low_mm() > kWidest_mm + kTiny) {
-    work.refuse("frame.base", out.base_mm - work.low_mm(), kWidest_mm, where_of(first));
-  }
+  judge_base(work, first, under_mm, least_mm);
   for (Run& run : out.runs) {
     double height_mm = box_mm;
     if (&run != &first) {

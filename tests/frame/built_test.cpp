@@ -472,7 +472,7 @@ TEST_CASE("what cannot be built is refused in words that name what to change", "
   CHECK(evaluate_all(c).build->frame.made());
   c = station();
   c.frame.box_mm = 790;
-  CHECK(refused(c, "frame.base").find("'Cabinet height'") != std::string::npos);
+  CHECK(refused(c, "frame.box_given").find("'Cabinet height'") != std::string::npos);
   c.frame.box_mm = 780;
   CHECK(evaluate_all(c).build->frame.made());
   c = station();
