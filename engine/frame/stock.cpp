@@ -1,5 +1,8 @@
 #include "engine/frame/stock.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace hs::frame {
 
 std::optional<double> dressed_thickness_mm(int nominal_quarters) {
@@ -25,6 +28,10 @@ std::optional<int> board_at_least(double width_mm) {
     if (*dressed_width_mm(nominal) >= width_mm - 0.05) return nominal;
   }
   return {};
+}
+
+int supports_under(double board_mm) {
+  return 1 + std::max(1, static_cast<int>(std::ceil(board_mm / kSupports_mm - 1e-6)));
 }
 
 }  // namespace hs::frame

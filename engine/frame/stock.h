@@ -21,4 +21,9 @@ inline constexpr double kWidest_mm = 11.25 * kInch_mm;
 inline constexpr double kSheetLong_mm = 96 * kInch_mm, kSheetWide_mm = 48 * kInch_mm;
 inline constexpr double kMetalLong_mm = 120 * kInch_mm;  // sheets of 48 x 120 in: from memory
 
+// Supports on the ground under a board that carries: one at each end, and between them no farther
+// apart than this (our judgement).
+inline constexpr double kSupports_mm = 400;
+int supports_under(double board_mm);
+
 }  // namespace hs::frame

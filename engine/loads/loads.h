@@ -130,7 +130,6 @@ inline constexpr double kPull_n = 222;  // 50 lb, somebody who stumbles and hold
 inline constexpr double kOne_kg = 23;   // one person: NIOSH lifting equation, from memory
 inline constexpr double kTwo_kg = 2 * kOne_kg * 2 / 3;  // two thirds of both: HSE, from memory
 inline constexpr double kSoil_kpa = 71.8;        // 1500 lb/ft2: IRC table R401.4.1, from memory
-inline constexpr double kSupports_mm = 400;      // shims no farther apart: judgement
 inline constexpr double kPaver_mm2 = 200 * 100;  // the smallest usual paver: common practice
 inline constexpr double kPier_kg_m3 = 1900;      // brickwork: common practice
 // Growth for each degree C. Cellular PVC 5.76e-5 (3.2e-5 for each F, ASTM D696, seen; 2.7e-5 to

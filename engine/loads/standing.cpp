@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/frame/stock.h"
 #include "engine/loads/parts_of.h"
 
 namespace hs::loads {
@@ -151,7 +152,7 @@ void add_ground(const config::Config& config, const Asked& asked, RunLoads& out)
   int supports = 0;
   for (const Piece& piece : asked.pieces) {
     if (piece.kind != Kind::Carrier || piece.oven != out.oven) continue;
-    supports += 1 + static_cast<int>(std::ceil(piece.place.width_mm() / kSupports_mm - 1e-6));
+    supports += frame::supports_under(piece.place.width_mm());
   }
   if (supports == 0) return;
   // Off the middle, so the nearest bear up to twice their share.

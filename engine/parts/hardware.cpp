@@ -37,7 +37,7 @@ int hinges(const Piece& door) {
 
 struct Counts {
   int hinges = 0, face_hinges = 0, pulls = 0, pins = 0, box = 0, drawer = 0, frame = 0, boxes = 0;
-  int crosses = 0, boards = 0, layers = 0, blocks = 0;
+  int crosses = 0, shims = 0, boards = 0, layers = 0, blocks = 0;
   double bed_l = 0, glued_mm2 = 0, filled_mm2 = 0, cut_mm2 = 0;
   std::map<long long, int> slides;            // by length, mm
   std::map<std::pair<bool, int>, int> sides;  // boxes by run and bay
@@ -123,6 +123,7 @@ void count(Counts& out, const Piece& piece, const Choices& choices) {
       ++out.crosses;
       break;
     case Kind::Carrier:
+      out.shims += frame::supports_under(x);
       break;
     case Kind::Substrate:
       out.layers += std::max(4, static_cast<int>(std::ceil(x * y / kLayer_mm2)));
@@ -182,7 +183,9 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
   add("exterior screw 5 x 70", 4 * boxes, "",
       "4 from each box into the base: through its bottom, near its corners");
   add("structural screw 6 x 100", 4 * n.crosses, "", "2 at each end of a cross piece");
-  add("pair of shims", 2 * n.crosses, "", "one under each end of a cross piece");
+  add("pair of shims", n.shims, "",
+      "under each carrying board one at both ends and between them at most 400 mm apart, by the "
+      "ends of cross pieces where there is one");
   add("screw for cellular PVC", n.boards, "",
       "every 16 in and at both ends: 2 in boards to 6 in, 3 to 10 in, 4 in 12 in");
   add("exterior screw 4.5 x 30", n.layers, "",

@@ -174,3 +174,20 @@ TEST_CASE("no base board is shorter than what can be screwed", "[frame][law]") {
   }
   CHECK(beside > 5);  // the sweep goes through the depths where one would be
 }
+
+TEST_CASE("supports under a board stand at its ends and no farther apart than 400", "[frame]") {
+  CHECK(supports_under(1) == 2);
+  CHECK(supports_under(400) == 2);
+  CHECK(supports_under(400.1) == 3);
+  CHECK(supports_under(1440) == 5);
+  const Evaluation e = evaluate_all(station());
+  double asked = 0, listed = 0;
+  for (const Piece& piece : e.build->frame.pieces) {
+    if (piece.kind == Kind::Carrier) asked += supports_under(piece.place.width_mm());
+  }
+  for (const parts::Hardware& one : e.build->parts.hardware) {
+    if (one.name == "pair of shims") listed = one.quantity;
+  }
+  CHECK(asked >= 8);
+  CHECK(listed == asked);
+}
