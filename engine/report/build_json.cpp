@@ -6,6 +6,7 @@
 #include "engine/evaluate/build.h"
 #include "engine/report/json_values.h"
 #include "engine/report/loads_words.h"
+#include "engine/report/metal_sheets.h"
 
 namespace hs::report {
 namespace {
@@ -101,19 +102,20 @@ void put_frame(JsonWriter& out, const Frame& frame) {
   out.end_object();
 }
 
-// Millimetres as they are cut to, and the nearest 1/32 in.
+// Millimetres as they are cut to, and the nearest 1/32 in; metal in decimals, as its order has it.
 void put_size(JsonWriter& out, std::string_view key, const std::optional<double>& length_mm,
-              const std::optional<double>& width_mm, const std::optional<double>& thick_mm) {
+              const std::optional<double>& width_mm, const std::optional<double>& thick_mm,
+              bool metal) {
   out.key(key);
   if (!length_mm) {
     out.null();
     return;
   }
   out.begin_object();
-  const auto put = [&out](const std::string& name, const std::optional<double>& mm) {
+  const auto put = [&out, metal](const std::string& name, const std::optional<double>& mm) {
     if (!mm) return;
     put_mm(out, name + "_mm", mm);
-    put_text(out, name + "_in", inches_text(*mm, 32));
+    put_text(out, name + "_in", metal ? metal_length(*mm, Units::Inch) : inches_text(*mm, 32));
   };
   put("length", length_mm);
   put("width", width_mm);
@@ -166,8 +168,9 @@ void put_part(JsonWriter& out, const Frame& frame, const Part& part) {
   put_number(out, "quantity", part.quantity(), 0);
   put_text(out, "material", frame::material_name(part.material));
   put_text_or_null(out, "stock", part.stock);
-  put_size(out, "finished", part.length_mm, part.width_mm, part.thick_mm);
-  put_size(out, "rough", part.rough_length_mm, part.rough_width_mm, {});
+  const bool metal = part.material == frame::Material::Metal;
+  put_size(out, "finished", part.length_mm, part.width_mm, part.thick_mm, metal);
+  put_size(out, "rough", part.rough_length_mm, part.rough_width_mm, {}, metal);
   put_text(out, "grain", part.grain_along ? "along" : "none");
   put_surfaces(out, part);
   out.key("turned_down_mm");

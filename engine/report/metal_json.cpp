@@ -5,6 +5,7 @@
 #include "engine/evaluate/metal_order.h"
 #include "engine/evaluate/wiring.h"
 #include "engine/report/json_values.h"
+#include "engine/report/metal_sheets.h"
 #include "engine/report/packet_json.h"
 
 namespace hs::report {
@@ -14,8 +15,6 @@ using evaluate::MetalOrder;
 
 // Fabricators read hundredths.
 void put_fine(JsonWriter& out, std::string_view key, double mm) { put_number(out, key, mm, 2); }
-
-std::string decimal_inches(double mm) { return fixed(mm / 25.4, 3) + " in"; }
 
 void put_spot(JsonWriter& out, const sheet::Spot& spot) {
   out.begin_list();
@@ -79,7 +78,7 @@ void put_blank(JsonWriter& out, const sheet::Blank& blank) {
     put_text(out, "where", told.where);
     put_text(out, "what", told.what);
     put_fine(out, "mm", told.mm);
-    put_text(out, "in", decimal_inches(told.mm));
+    put_text(out, "in", metal_length(told.mm, Units::Inch));
     put_text(out, "measured", reads_name(told.reads));
     out.end_object();
   }
@@ -103,7 +102,7 @@ void put_order(JsonWriter& out, const MetalOrder& order) {
   put_text(out, "name", order.name);
   put_number(out, "quantity", order.quantity, 0);
   put_fine(out, "thick_mm", order.top.metal.thick_mm);
-  put_text(out, "thick_in", decimal_inches(order.top.metal.thick_mm));
+  put_text(out, "thick_in", metal_length(order.top.metal.thick_mm, Units::Inch));
   put_fine(out, "inside_radius_mm", order.top.metal.inside_radius_mm);
   put_number(out, "k", order.top.metal.k, 3);
   put_text(out, "polish",

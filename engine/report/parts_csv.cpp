@@ -1,5 +1,7 @@
 #include "engine/report/parts_csv.h"
 
+#include <cmath>
+
 #include "engine/base/csv.h"
 #include "engine/report/parts_words.h"
 
@@ -8,13 +10,14 @@ namespace {
 
 constexpr double kInch_mm = 25.4;
 
-// Rounded as it is cut: 0.1 mm, and the nearest 1/32 in.
-void put_length(CsvWriter& out, const std::optional<double>& mm) {
-  out.number(mm, 1);
-  out.number(mm ? std::optional(
-                      static_cast<double>(static_cast<long long>(*mm / kInch_mm * 32 + 0.5)) / 32)
-                : std::nullopt,
-             5);
+// Rounded as it is cut: wood to 0.1 mm and the nearest 1/32 in. Metal as metal_length() tells it,
+// because a sheet 1.2 mm thick is no 1/16 in.
+void put_length(CsvWriter& out, const std::optional<double>& mm, bool metal) {
+  out.number(mm, metal ? 3 : 1);
+  if (!mm) return out.empty();
+  const double inches = *mm / kInch_mm;
+  if (metal) return out.number(inches, 4);
+  out.number(std::round(inches * 32) / 32, 5);
 }
 
 }  // namespace
@@ -52,25 +55,27 @@ std::string parts_csv(const evaluate::Evaluation& evaluation) {
             "cut_to_ground_most_in",
             "cut_to_ground_sheet"});
   for (const parts::Part& part : build.parts.parts) {
+    const bool metal = part.material == frame::Material::Metal;
+    const auto length = [&](const std::optional<double>& mm) { put_length(out, mm, metal); };
     out.number(part.number, 0);
     out.text(frame::kind_name(part.kind));
     out.number(part.quantity(), 0);
     out.text(places_words(part, build));
     out.text(frame::material_name(part.material));
     out.text(part.stock);
-    put_length(out, part.length_mm);
-    put_length(out, part.width_mm);
-    put_length(out, part.thick_mm);
-    put_length(out, part.rough_length_mm);
-    put_length(out, part.rough_width_mm);
+    length(part.length_mm);
+    length(part.width_mm);
+    length(part.thick_mm);
+    length(part.rough_length_mm);
+    length(part.rough_width_mm);
     out.text(part.grain_along ? "along the length" : "none");
     for (const frame::Surface& surface : part.surfaces) out.text(surface_words(surface));
     int holes = 0;
     for (const parts::Cut& cut : part.cuts) holes += cut.count;
     out.number(holes, 0);
     const auto cut = ground_cut(part, evaluation);
-    put_length(out, cut ? std::optional(cut->least_mm) : std::nullopt);
-    put_length(out, cut ? std::optional(cut->most_mm) : std::nullopt);
+    length(cut ? std::optional(cut->least_mm) : std::nullopt);
+    length(cut ? std::optional(cut->most_mm) : std::nullopt);
     out.text(cut ? cut->sheets : std::string());
     out.end_row();
   }

@@ -5,6 +5,7 @@
 
 #include "engine/base/number_text.h"
 #include "engine/evaluate/build.h"
+#include "engine/report/metal_sheets.h"
 #include "engine/report/page_parts.h"
 #include "engine/report/phrases.h"
 #include "engine/report/station_layout.h"
@@ -140,7 +141,10 @@ Table parts_table(const Page& page, const parts::List& list) {
               {"Part", "Number", "How many", "Length", "Width", "Thick", "Of"},
               {}};
   for (const parts::Part& part : list.parts) {
-    const auto length = [&](double mm) { return shop_length(mm, page.units, true); };
+    const auto length = [&](double mm) {
+      return part.material == frame::Material::Metal ? metal_length(mm, page.units)
+                                                     : shop_length(mm, page.units, true);
+    };
     table.rows.push_back(
         {capitalised(std::string(frame::kind_name(part.kind))), trimmed(part.number, 0),
          trimmed(part.quantity(), 0), length(part.length_mm), length(part.width_mm),

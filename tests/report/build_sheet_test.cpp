@@ -7,8 +7,10 @@
 #include <vector>
 
 #include "catch_amalgamated.hpp"
+#include "engine/base/csv.h"
 #include "engine/base/number_text.h"
 #include "engine/evaluate/build.h"
+#include "engine/evaluate/packet.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/parts_csv.h"
 #include "engine/report/parts_words.h"
@@ -234,4 +236,39 @@ TEST_CASE("a panel's drawing and the report tell one size", "[report][build][jso
   // Before the build stage all three are there and null.
   const auto before = nlohmann::json::parse(report_json(config, evaluate::evaluate(config)));
   for (const char* key : {"frame", "parts", "hardware"}) CHECK(before.at(key).is_null());
+}
+
+TEST_CASE("metal is told in decimals of an inch, wood in fractions", "[report][parts]") {
+  config::Config config = test::preset("demo");
+  config.build.metal_mm = 1.2;
+  const evaluate::Evaluation e = evaluate::evaluate_packet(config);
+  const auto csv = read_csv(parts_csv(e));
+  REQUIRE(csv.has_value());
+  const auto& rows = csv.value();
+  const auto column = [&](std::string_view name) {
+    const auto& head = rows[0].cells;
+    return static_cast<std::size_t>(std::find(head.begin(), head.end(), name) - head.begin());
+  };
+  const auto report = nlohmann::json::parse(report_json(config, e));
+  const auto& parts = e.build->parts.parts;
+  REQUIRE(rows.size() == parts.size() + 1);
+  int metal = 0;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const auto& cells = rows[i + 1].cells;
+    const std::string length = cells[column("length_in")], thick = cells[column("thickness_in")];
+    const auto& told = report["parts"][i]["finished"];
+    INFO(cells[column("part")]);
+    if (parts[i].material != frame::Material::Metal) {
+      const double parts32 = std::stod(length) * 32;
+      CHECK(parts32 == std::round(parts32));
+      continue;
+    }
+    ++metal;
+    CHECK(std::abs(std::stod(length) - parts[i].length_mm / 25.4) <= 0.00005 + 1e-9);
+    CHECK(thick == "0.0472");  // 1.2 / 25.4
+    CHECK(told["thick_in"] == "0.0472 in");
+    CHECK(told["length_in"] == fixed(parts[i].length_mm / 25.4, 3) + " in");
+  }
+  CHECK(metal > 0);
+  CHECK(report["metal"]["orders"][0]["thick_in"] == "0.0472 in");
 }
