@@ -110,6 +110,17 @@ void add_cuts(Teller& teller, const parts::List& parts, const Cutting& cutting) 
       line.mass_kg = kg(taken_mm2 * group.thick_mm, group.material);
       teller.add(std::move(line));
     }
+    // What it takes for these is not known, so they have no price; their mass is the least of it.
+    for (const TooLarge& one : too_large_parts(group)) {
+      CostLine line;
+      line.of = group.sheets ? CostOf::Sheets : CostOf::Boards;
+      line.what = group.name + ", part " + std::to_string(one.part) + ", " +
+                  size_words(one.length_mm, one.width_mm, true) + ": fits no " +
+                  (group.sheets ? "sheet" : "board");
+      line.quantity = one.count;
+      line.mass_kg = kg(one.count * one.length_mm * one.width_mm * group.thick_mm, group.material);
+      teller.add(std::move(line));
+    }
   }
 }
 

@@ -152,6 +152,21 @@ bool holds(const config::Config& config, const CutGroup& group, const CutStock& 
          (stock.turn && item.width_mm <= length_mm && item.length_mm <= width_mm);
 }
 
+std::vector<TooLarge> too_large_parts(const CutGroup& group) {
+  std::vector<TooLarge> out;
+  for (const std::size_t i : group.too_large) {
+    const CutItem& item = group.items[i];
+    const auto same = std::find_if(out.begin(), out.end(),
+                                   [&](const TooLarge& one) { return one.part == item.part; });
+    if (same == out.end()) {
+      out.push_back({item.part, 1, item.length_mm, item.width_mm});
+    } else {
+      ++same->count;
+    }
+  }
+  return out;
+}
+
 CuttingRun::~CuttingRun() = default;
 
 CuttingRun::CuttingRun(const config::Config& config, const parts::List& list, bool scribed,
@@ -226,7 +241,10 @@ void CuttingRun::begin() {
 void CuttingRun::end() {
   if (run_) run_->finish();
   run_.reset();
-  finish_numbers(out_.groups[at_]);
+  CutGroup& group = out_.groups[at_];
+  // The least for some of the parts proves nothing for all.
+  group.proven = group.proven && group.too_large.empty();
+  finish_numbers(group);
   ++at_;
 }
 

@@ -90,9 +90,18 @@ struct CutGroup {
   // What the plan is the least of, how much it is, and a bound below every plan of what is bought.
   MeasuredBy by = MeasuredBy::Pieces;
   double value = 0, at_least = 0;
-  bool proven = false;     // the bound meets the plan
+  bool proven = false;     // the bound meets the plan, and the plan has every item
   double stock_share = 0;  // of what is taken (length or area): ends in a part
 };
+
+// Pieces of one part that no stock holds.
+struct TooLarge {
+  int part = 0;  // its number in the parts list
+  int count = 0;
+  double length_mm = 0, width_mm = 0;  // as it is first sawn
+};
+// By part, in the order of the items.
+std::vector<TooLarge> too_large_parts(const CutGroup& group);
 
 struct Cutting {
   double kerf_mm = 0, sheet_trim_mm = 0, board_trim_mm = 0;

@@ -21,20 +21,23 @@ void say(Findings& out, std::string_view rule, Verdict verdict) {
 }
 
 void add_cut_findings(Findings& out, const Cutting& cutting) {
-  double worst = 0, longest_mm = 0;
+  double worst = 0, longest_mm = 0;  // of a part that fits nothing: its longer side
   bool listed = true, proven = true;
   for (const CutGroup& group : cutting.groups) {
     proven = proven && group.proven;
-    if (!group.proven) {
+    if (!group.proven && group.too_large.empty()) {
       worst = std::max(worst, group.at_least > 0 ? group.value / group.at_least - 1 : 1.0);
     }
     for (const std::size_t item : group.too_large) {
-      longest_mm = std::max(longest_mm, group.items[item].length_mm);
+      const CutItem& one = group.items[item];
+      longest_mm = std::max({longest_mm, one.length_mm, group.sheets ? one.width_mm : 0});
     }
     for (const CutStock& stock : group.stocks) listed = listed && stock.row.has_value();
   }
   if (longest_mm > 0) out.add({"cuts.too_large", Verdict::Fail, {}, longest_mm, {}, {}, {}});
-  if (proven) {
+  if (longest_mm > 0) {
+    say(out, "cuts.plan", Verdict::Fail);
+  } else if (proven) {
     say(out, "cuts.plan", Verdict::Ok);
   } else {
     out.add({"cuts.plan", Verdict::Warn, {}, std::min(worst, 1.0), {}, {}, {}});

@@ -40,6 +40,7 @@ struct Money {
 // What no plan can be below: proven to be met, or how far it is.
 std::string bound_words(const evaluate::CutGroup& group, const Money& money, Units units) {
   using By = evaluate::MeasuredBy;
+  if (!group.too_large.empty()) return "No whole plan: what follows is for the parts that fit. ";
   if (group.proven) {
     switch (group.by) {
       case By::Pieces:
@@ -70,11 +71,14 @@ std::string bound_words(const evaluate::CutGroup& group, const Money& money, Uni
          amount(group.at_least) + ". ";
 }
 
-// "4 sheets to buy, 1 sheet from the shop".
+// "4 sheets to buy, 1 sheet from the shop; 2 parts fit no sheet".
 std::string taken_words(const evaluate::CutGroup& group) {
   const std::string_view one = group.sheets ? "sheet" : "board";
   std::string words = many(group.bought, one) + " to buy";
   if (group.from_hand > 0) words += ", " + many(group.from_hand, one) + " from the shop";
+  if (const auto none = static_cast<int>(group.too_large.size()); none > 0) {
+    words += "; " + many(none, "part") + (none == 1 ? " fits no " : " fit no ") + std::string(one);
+  }
   return words;
 }
 
@@ -241,9 +245,12 @@ PacketPart cuts_part(const PacketView& view) {
     part.blocks.push_back(heading(capitalised(readers_own(group.name, view.choice.units))));
     part.blocks.push_back(
         words(proof_words(group, money, view.choice.units) + from_rule("cuts.plan")));
-    for (const std::size_t item : group.too_large) {
-      DocBlock b = words("Part " + std::to_string(group.items[item].part) +
-                         " comes out of nothing in the list" + from_rule("cuts.too_large") + ".");
+    for (const evaluate::TooLarge& one : evaluate::too_large_parts(group)) {
+      DocBlock b =
+          words("Part " + std::to_string(one.part) + ", " + std::to_string(one.count) + " of it, " +
+                length(one.length_mm) + " x " + length(one.width_mm) + ": it fits no " +
+                (group.sheets ? "sheet" : "board") + " of the stock list or of the usual sizes" +
+                from_rule("cuts.too_large") + ".");
       b.verdict = Verdict::Fail;
       part.blocks.push_back(std::move(b));
     }

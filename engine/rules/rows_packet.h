@@ -38,14 +38,16 @@ inline constexpr RuleRow kPacketRows[] = {
               "a bound below every plan; where the bound meets it the plan is proven.",
      .ok = "Every cut plan is proven: fewer or cheaper boards and sheets do not do.",
      .warn = "Not every cut plan is proven: one may be up to {measured} above the best there is.",
-     .fail = "",
+     .fail =
+         "Some parts fit no board or sheet, so there is no whole cut plan: what is to be bought "
+         "for them is not known.",
      .unknown = "",
      .inputs = "cuts.stock cuts.kerf frame.rough"},
     {.id = "cuts.too_large",
      .title = "Part larger than its stock",
      .unit = Unit::Length,
      .harm = Harm::Nuisance,
-     .measures = "length of the part as it is first sawn",
+     .measures = "longest side of such a part as it is first sawn",
      .against = "",
      .source = "geometry",
      .clause = "",
@@ -54,8 +56,10 @@ inline constexpr RuleRow kPacketRows[] = {
               "edges; grain is not turned.",
      .ok = "",
      .warn = "",
-     .fail = "A part of {measured} fits no board or sheet of the stock list or of the usual sizes: "
-             "add a larger one, or make the part of two.",
+     .fail =
+         "Parts up to {measured} on their longer side fit no board or sheet of the stock list "
+         "or of the usual sizes. The cut plans name each: add a larger one, or make the part of "
+         "two.",
      .unknown = "",
      .inputs = "cuts.stock cuts.kerf frame.rough frame.bay reach.prep_area"},
     {.id = "cuts.stock",

@@ -559,6 +559,35 @@ TEST_CASE("a part that no sheet holds is said, and not cut from two", "[packet]"
   REQUIRE(e.packet != nullptr);
   check_laws(c, e);
   CHECK(verdict(e, "cuts.too_large") == Verdict::Fail);
+  CHECK(verdict(e, "cuts.plan") == Verdict::Fail);
+  const auto& groups = e.packet->cutting.groups;
+  const auto sheets = std::find_if(groups.begin(), groups.end(), [](const CutGroup& one) {
+    return one.material == frame::Material::Sheet;
+  });
+  REQUIRE(sheets != groups.end());
+  const CutGroup& group = *sheets;
+  REQUIRE_FALSE(group.too_large.empty());
+  REQUIRE(group.too_large.size() < group.items.size());
+  CHECK_FALSE(group.proven);
+  // The cost names each, and knows none of their prices.
+  double pieces = 0;
+  for (const CostLine& line : e.packet->costing.lines) {
+    if (line.what.find("fits no sheet") == std::string::npos) continue;
+    CHECK_FALSE(line.total.has_value());
+    CHECK(line.mass_kg > 0);
+    pieces += line.quantity;
+  }
+  CHECK(pieces == static_cast<double>(group.too_large.size()));
+}
+
+TEST_CASE("a part too wide for its sheet is told by its wider side", "[packet]") {
+  config::Config c = demo();
+  c.station.prep_depth_mm = 1400;
+  const Evaluation e = evaluate_packet(c);
+  const auto found = std::find_if(e.findings.begin(), e.findings.end(),
+                                  [](const Finding& one) { return one.rule == "cuts.too_large"; });
+  REQUIRE(found != e.findings.end());
+  CHECK(*found->measured > 1219.2);
 }
 
 TEST_CASE("boards that are cut to the ground keep their width in the shop", "[packet]") {
