@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/frame/cylinder.h"
+#include "engine/frame/stock.h"
 #include "engine/frame/work.h"
 
 namespace hs::frame {
@@ -21,7 +22,7 @@ constexpr double kPull_mm = 5, kPullPitch_mm = 96, kPullIn_mm = 35, kPullEnd_mm 
 constexpr double kSlideStep_mm = 50, kSlideLeast_mm = 250, kSlideMost_mm = 600;
 constexpr double kSlideBehind_mm = 5;
 constexpr double kDrawerLeast_mm = 50, kDrawerNarrow_mm = 100;
-constexpr double kPackerHigh_mm = 40;
+constexpr double kPackerFrom_mm = 0.5, kPackerLeast_mm = 5;
 constexpr double kWithin_mm = 127;   // 5 in
 constexpr double kVentEdge_mm = 60;  // a door's rim beside its slots
 constexpr double kVentTop_mm = 20;
@@ -126,29 +127,44 @@ double slide_length_mm(double room_mm) {
   return std::min(steps * kSlideStep_mm, kSlideMost_mm);
 }
 
+// How far a slide is packed out where the opening begins this far from the box's side. A strip much
+// thinner splits at its screws and is no work for a saw, so the drawer is narrower instead.
+double packed_mm(double from_side_mm) {
+  return from_side_mm < kPackerFrom_mm ? 0 : std::max(from_side_mm, kPackerLeast_mm);
+}
+
+// Inner faces of a box's two sides.
+Area inside_of(const Work& work, const Bay& bay) {
+  const double sheet_mm = work.build().sheet_mm;
+  return {bay.box.left_mm + sheet_mm, bay.box.right_mm - sheet_mm, bay.box.bottom_mm,
+          bay.box.top_mm};
+}
+
+// Strips ripped off a 1x board: its thickness stands upright behind the slide's middle, and what it
+// is ripped to fills the room between side and slide, behind an inset front.
 void add_packers(Work& work, const Run& run, int bay, int nth, const Block& drawer) {
   const Bay& of = run.bays[static_cast<std::size_t>(bay)];
-  const double sheet_mm = work.build().sheet_mm;
+  const Area inside = inside_of(work, of);
   const double middle_mm = (drawer.bottom_mm + drawer.top_mm) / 2;
   const Block row{0,
                   0,
-                  run.boxes.near_mm,
+                  std::max(run.boxes.near_mm, drawer.near_mm),
                   drawer.far_mm,
-                  middle_mm - kPackerHigh_mm / 2,
-                  middle_mm + kPackerHigh_mm / 2};
+                  middle_mm - kOneBy_mm / 2,
+                  middle_mm + kOneBy_mm / 2};
   const auto add = [&](double left_mm, double right_mm) {
-    if (right_mm - left_mm < 0.5) return;
+    if (right_mm - left_mm < kTiny) return;
     Block place = row;
     place.left_mm = left_mm;
     place.right_mm = right_mm;
     Piece piece =
-        panel(Kind::SlidePacker, run, bay, place, Axis::X, Axis::Y, Coat::Sealed, Edge::Sealed);
+        panel(Kind::SlidePacker, run, bay, place, Axis::Z, Axis::Y, Coat::Sealed, Edge::Sealed);
     piece.material = Material::FaceBoard;
     piece.nth = nth;
     add_piece(work, std::move(piece));
   };
-  add(of.box.left_mm + sheet_mm, of.opening.left_mm);
-  add(of.opening.right_mm, of.box.right_mm - sheet_mm);
+  add(inside.left_mm, inside.left_mm + packed_mm(of.opening.left_mm - inside.left_mm));
+  add(inside.right_mm - packed_mm(inside.right_mm - of.opening.right_mm), inside.right_mm);
 }
 
 void add_drawer(Work& work, const Run& run, int bay, int nth, const Area& area) {
@@ -159,11 +175,16 @@ void add_drawer(Work& work, const Run& run, int bay, int nth, const Area& area) 
       pull(area.width_mm() / 2 - kPullPitch_mm / 2, area.height_mm() / 2, area.width_mm(), true));
   add_piece(work, std::move(front));
 
-  const Block& open = run.bays[static_cast<std::size_t>(bay)].opening;
-  const double sheet_mm = work.build().drawer_sheet_mm;
+  const Bay& of = run.bays[static_cast<std::size_t>(bay)];
+  const Block& open = of.opening;
+  const Area inside = inside_of(work, of);
+  const double sheet_mm = work.build().drawer_sheet_mm, slide_mm = work.build().slide_mm;
   Block box;
-  box.left_mm = open.left_mm + work.build().slide_mm;
-  box.right_mm = open.right_mm - work.build().slide_mm;
+  box.left_mm =
+      slide_mm + std::max(open.left_mm, inside.left_mm + packed_mm(open.left_mm - inside.left_mm));
+  box.right_mm =
+      std::min(open.right_mm, inside.right_mm - packed_mm(inside.right_mm - open.right_mm)) -
+      slide_mm;
   box.near_mm = run.face_mm + work.build().front_mm;
   const double length_mm = slide_length_mm(open.far_mm - box.near_mm);
   box.far_mm = box.near_mm + length_mm;

@@ -16,6 +16,8 @@ using frame::Piece;
 constexpr double kJointEnd_mm = 40, kJointPitch_mm = 150;
 constexpr double kBoardPitch_mm = 16 * frame::kInch_mm;  // screws of PVC boards
 constexpr double kGlue_l_m2 = 0.2, kFiller_mm = 1, kPreserve_l_m2 = 0.3;
+constexpr double kPackerUnder_mm = 20;  // of a packer, under a screw's head: a wider one is bored
+constexpr double kScrewShort_mm = 3;    // a screw ends this far inside the far face
 constexpr double kLayer_mm2 = 200.0 * 200.0;  // of one screw between two sheets
 
 double size(const Piece& piece, frame::Axis axis) { return frame::size_of(piece.place, axis); }
@@ -35,9 +37,20 @@ int hinges(const Piece& door) {
   return high_mm < 900 ? 2 : high_mm < 1600 ? 3 : 4;
 }
 
+// The longest screw that stays inside what it holds together, of the lengths that are sold.
+int screw_mm(double through_mm) {
+  int best_mm = 10;
+  for (const int sold_mm : {12, 16, 20, 25, 30, 35, 40, 50}) {
+    if (sold_mm <= through_mm - kScrewShort_mm) best_mm = sold_mm;
+  }
+  return best_mm;
+}
+
 struct Counts {
   int hinges = 0, face_hinges = 0, pulls = 0, pins = 0, box = 0, drawer = 0, frame = 0, boxes = 0;
   int crosses = 0, shims = 0, boards = 0, layers = 0, blocks = 0;
+  double side_mm = 0;                // the thinnest side of a box
+  std::map<long long, int> packers;  // screws by the packer's width, 0.1 mm
   double bed_l = 0, glued_mm2 = 0, filled_mm2 = 0, cut_mm2 = 0;
   std::map<long long, int> slides;            // by length, mm
   std::map<std::pair<bool, int>, int> sides;  // boxes by run and bay
@@ -73,6 +86,7 @@ void count(Counts& out, const Piece& piece, const Choices& choices) {
       out.glued_mm2 += 2 * (x + z) * thick;
       break;
     case Kind::Side:
+      out.side_mm = out.side_mm > 0 ? std::min(out.side_mm, thick) : thick;
       ++out.sides[{piece.oven, piece.bay}];
       break;
     case Kind::Shelf:
@@ -101,7 +115,7 @@ void count(Counts& out, const Piece& piece, const Choices& choices) {
       out.drawer += 2 * screws_along(x) + 2 * screws_along(y);
       break;
     case Kind::SlidePacker:
-      out.box += screws_along(y);
+      out.packers[std::llround(10 * x)] += screws_along(y);
       break;
     case Kind::Stile:
       // The first two stand at the ends; the rest end between the rails.
@@ -175,6 +189,16 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
   add("shelf pin, 5 mm", n.pins, "", "4 a shelf");
   add("exterior screw 4.5 x 50", n.box, "",
       "boxes: each joint 40 mm from its ends and at most 150 mm apart, at least 2");
+  std::map<int, int> packers;  // by the screw's length
+  for (const auto& [tenths_mm, screws] : n.packers) {
+    const double packer_mm = std::min(static_cast<double>(tenths_mm) / 10, kPackerUnder_mm);
+    packers[screw_mm(packer_mm + n.side_mm)] += screws;
+  }
+  for (const auto& [length_mm, screws] : packers) {
+    add("exterior screw 3.5 x " + std::to_string(length_mm) + ", packer", screws, "",
+        "slide packers, as boxes: through the packer into the side and not out of it; one wider "
+        "than 20 mm is bored until 20 mm are left under the head");
+  }
   add("exterior screw 3.5 x 35", n.drawer, "", "drawers: the same, and 4 a front");
   add("pocket screw, exterior", n.frame, "", "face frame: 2 a joint");
   add("connecting bolt", boxes > 1 ? 4 * (boxes - 1) : 0, "",
@@ -198,7 +222,8 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
       "1 mm over every sheet edge that is seen");
   add("preservative for cut lumber", tenths(n.cut_mm2 * 1e-6 * kPreserve_l_m2), "l",
       "sawn ends and edges of treated lumber, two coats: 0.3 l for each square metre");
-  add("bedding adhesive", tenths(n.bed_l), "l", "metal's area times the bed's thickness");
+  add(std::string(kBeddingAdhesive), tenths(n.bed_l), "l",
+      "metal's area times the bed's thickness");
   return out;
 }
 

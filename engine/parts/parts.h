@@ -62,6 +62,9 @@ struct Part {
   int quantity() const { return static_cast<int>(pieces.size()); }
 };
 
+// What metal tops are laid in, as the list of hardware calls it.
+inline constexpr std::string_view kBeddingAdhesive = "bedding adhesive";
+
 struct Hardware {
   std::string name;
   double quantity = 0;

@@ -216,7 +216,9 @@ inline constexpr RuleRow kFrameRows[] = {
      .basis = Basis::CommonPractice,
      .words = "Side slides take 1/2 in (12.7 mm) each side, come in steps of 50 mm of length, and "
               "want 5 mm behind. A drawer's box is 40 mm lower than its front and at least 50 mm "
-              "high, 100 mm wide and 250 mm deep.",
+              "high, 100 mm wide and 250 mm deep. Where a face frame narrows the opening, strips "
+              "ripped off a 1x board pack the slides out to its edge; a strip is 5 mm at the "
+              "least, and the drawer as much narrower (our judgement).",
      .ok = "",
      .warn = "",
      .fail = "A drawer {where} would have {measured}; {limit} is the least: choose doors there.",

@@ -284,6 +284,57 @@ TEST_CASE("hardware of a station counted by hand", "[parts]") {
   CHECK(slides == 3);
 }
 
+TEST_CASE("slides are packed out by strips that can be sawn and screwed", "[parts][frame]") {
+  config::Config config = test::preset("stations/four_cooks");
+  config.frame.face = config::FaceKind::FaceFrame;
+  config.frame.oven_bays = config::Holds::Drawers;
+  config.frame.dough_bays = config::Holds::DrawerAndDoors;
+  config.frame.fronts = config::FrontKind::Inset;
+  int strips = 0;
+  for (const double rail_mm : {38.1, 45.0, 60.0}) {
+    config.frame.rail_mm = rail_mm;
+    const auto e = evaluate::evaluate_all(config, evaluate::Marks::FiveMillimetres);
+    const auto& pieces = e.build->frame.pieces;
+    for (const Piece& piece : pieces) {
+      if (piece.kind != frame::Kind::SlidePacker) continue;
+      ++strips;
+      INFO("rail " << rail_mm << ", bay " << piece.bay << ", drawer " << piece.nth);
+      const double wide_mm = piece.place.width_mm();
+      CHECK_THAT(piece.place.height_mm(), WithinAbs(frame::kOneBy_mm, 1e-6));
+      CHECK(wide_mm >= 5 - 1e-6);
+      // Slide and drawer stand beside it, and the drawer passes the opening.
+      const auto& runs = e.build->frame.runs;
+      const auto run = std::find_if(runs.begin(), runs.end(),
+                                    [&](const auto& one) { return one.oven == piece.oven; });
+      const Block& open = run->bays[static_cast<std::size_t>(piece.bay)].opening;
+      for (const Piece& side : pieces) {
+        if (side.kind != frame::Kind::DrawerSide || side.oven != piece.oven ||
+            side.bay != piece.bay || side.nth / 2 != piece.nth) {
+          continue;
+        }
+        const bool right = side.nth % 2 == 1;
+        const bool right_strip = piece.place.left_mm > (open.left_mm + open.right_mm) / 2;
+        if (right != right_strip) continue;
+        CHECK_THAT(right ? piece.place.left_mm - side.place.right_mm
+                         : side.place.left_mm - piece.place.right_mm,
+                   WithinAbs(config.build.slide_mm, 1e-6));
+        CHECK(side.place.left_mm >= open.left_mm + config.build.slide_mm - 1e-6);
+        CHECK(side.place.right_mm <= open.right_mm - config.build.slide_mm + 1e-6);
+      }
+    }
+    // No screw comes out of the side: 38.1 less a side of 18.3 is 19.8 of packer, 35 of screw.
+    std::set<std::string> screws;
+    for (const Hardware& one : e.build->parts.hardware) {
+      if (one.name.ends_with(", packer")) screws.insert(one.name);
+    }
+    if (rail_mm == 38.1) {
+      CHECK(screws == std::set<std::string>{"exterior screw 3.5 x 20, packer",
+                                            "exterior screw 3.5 x 35, packer"});
+    }
+  }
+  CHECK(strips > 0);
+}
+
 TEST_CASE("presets list their parts by material, numbered from one", "[parts]") {
   for (const char* name : test::kPresets) {
     INFO(name);
