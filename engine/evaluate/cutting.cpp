@@ -19,6 +19,7 @@ using frame::Material;
 constexpr double kFoot_mm = 12 * kInch_mm;
 constexpr double kSame_mm = 1.05;  // stock that is this near to what a part needs will do
 constexpr double kFit_mm = 0.05;
+constexpr double kRip_mm = 0.5;  // no rip for less: a saw's fence is set no finer (our judgement)
 
 bool is_board(Material material) {
   return material == Material::FaceBoard || material == Material::BaseBoard ||
@@ -212,7 +213,7 @@ CuttingRun::CuttingRun(const config::Config& config, const parts::List& list, bo
       item.length_mm = part.rough_length_mm.value_or(part.length_mm);
       item.width_mm = part.rough_width_mm.value_or(part.width_mm);
       const bool to_ground = scribed && part.material == Material::BaseBoard;
-      if (!sheets && !to_ground && item.width_mm > part.width_mm + kFit_mm) {
+      if (!sheets && !to_ground && item.width_mm > part.width_mm + kRip_mm) {
         item.rip_mm = part.width_mm;
       }
       group.items.push_back(item);

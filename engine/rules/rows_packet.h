@@ -92,7 +92,8 @@ inline constexpr RuleRow kPacketRows[] = {
      .basis = Basis::CommonPractice,
      .words = "A saw takes its kerf at every cut; the last piece needs no cut where it ends the "
               "board. Factory edges of a sheet and the ends of a board are taken off first, the "
-              "cut with them. Keep fingers off the line: a push stick, glasses, nothing loose.",
+              "cut with them. A board less than 0.5 mm wider than its part is not ripped (our "
+              "judgement). Keep fingers off the line: a push stick, glasses, nothing loose.",
      .ok = "",
      .warn = "",
      .fail = "",

@@ -590,6 +590,22 @@ TEST_CASE("a part too wide for its sheet is told by its wider side", "[packet]")
   CHECK(*found->measured > 1219.2);
 }
 
+TEST_CASE("no saw is set for less than it can take", "[packet]") {
+  config::Config config = test::preset("stations/four_cooks");
+  config.frame.face = config::FaceKind::FaceFrame;
+  config.frame.fronts = config::FrontKind::Inset;
+  const Evaluation e = evaluate_packet(config, Marks::FiveMillimetres);
+  int boards = 0;
+  for (const CutGroup& group : e.packet->cutting.groups) {
+    if (group.sheets) continue;
+    for (const CutItem& item : group.items) {
+      ++boards;
+      if (item.rip_mm) CHECK(item.width_mm - *item.rip_mm >= 0.5);
+    }
+  }
+  CHECK(boards > 0);
+}
+
 TEST_CASE("boards that are cut to the ground keep their width in the shop", "[packet]") {
   const auto ripped = [](const config::Config& config) {
     int count = 0;
