@@ -151,7 +151,7 @@ Painting painting_of(const config::Config& config, const parts::List& parts,
   }
   std::vector<finish::Colour> painted;
   for (const std::string& name : out.colours) painted.push_back({name, coats});
-  const finish::Coating coating;
+  const finish::Coating& coating = out.coating;
   const finish::PaintAnswer answer = finish::paint_for(faces, painted, coating);
   out.primer = told(answer.list.primer);
   if (out.primer.name.empty()) out.primer.name = "primer";

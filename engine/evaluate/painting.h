@@ -48,6 +48,7 @@ struct Painting {
   std::vector<PaintedFace> faces;
   PaintAmount primer;
   std::vector<PaintAmount> paints;  // those that are used
+  finish::Coating coating;          // what the amounts are worked out with
   std::vector<WaitingTime> waits;   // by the air that was given, else by the label's 25 C, 50 %
   finish::Weather air;
   bool air_given = false;

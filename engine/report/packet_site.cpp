@@ -94,6 +94,25 @@ Table amounts_table(const evaluate::Painting& painting, Units units) {
   return table;
 }
 
+// What the amounts are worked out with, so that they can be checked against the label.
+std::string coverage_words(const finish::Coating& coating, Units units) {
+  const auto range = [&](double least_m2_l, double most_m2_l) {
+    constexpr double kFoot_m2 = 0.09290304;
+    const bool inch = units == Units::Inch;
+    const double each = inch ? finish::kGallon_l / kFoot_m2 : 1;
+    const int decimals = inch ? 0 : 1;
+    return fixed(least_m2_l * each, decimals) + " to " + fixed(most_m2_l * each, decimals) +
+           (inch ? " sq ft a gallon" : " m\u00B2 a litre");
+  };
+  return "Amounts are area times coats, divided by what a can covers, and " +
+         percent(coating.lost_share) +
+         " more for tray, roller and edges (our judgement). Primer "
+         "covers " +
+         range(coating.primer_least_m2_l, coating.primer_most_m2_l) + ", paint " +
+         range(coating.least_m2_l, coating.most_m2_l) + from_rule("finish.amount") +
+         ". The label in hand takes the place of these.";
+}
+
 // Faces of one part in one colour are one row.
 Table faces_table(const evaluate::Painting& painting, Units units) {
   Table table{"Face by face", {"Part", "Name", "Colour", "Faces", "Area, all of them"}, {}};
@@ -195,6 +214,7 @@ PacketPart finish_part(const PacketView& view) {
       "drawer fronts come off and are numbered: " +
       std::to_string(painting.doors_numbered) + " of them" + from_rule("finish.amount") + "."));
   part.blocks.push_back(rows(amounts_table(painting, units)));
+  part.blocks.push_back(words(coverage_words(painting.coating, units)));
   if (painting.gap_mm && painting.film_mm && painting.gap_left_mm) {
     part.blocks.push_back(
         words("Inset gaps are cut " + shop_length(*painting.gap_mm, units, false) +
