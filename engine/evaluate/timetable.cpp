@@ -81,8 +81,12 @@ Counted count(const Evaluation& e, const Packet& packet) {
 
 // "34 saw passes, 4 min each"; `more`: what comes to it, so that the hours can be worked out again.
 std::string counted_words(int number, std::string_view what, int each, std::string more = {}) {
-  return std::to_string(number) + " " + std::string(what) + ", " + std::to_string(each) +
-         " min each" + (more.empty() ? "" : "; ") + more;
+  if (number == 1) {
+    const bool es = what.ends_with("sses") || what.ends_with("xes");
+    what.remove_suffix(es ? 2 : 1);
+  }
+  return std::to_string(number) + " " + std::string(what) + ", " + std::to_string(each) + " min" +
+         (number == 1 ? "" : " each") + (more.empty() ? "" : "; ") + more;
 }
 
 // Limits of what people lift, in words (engine/loads/loads.h).

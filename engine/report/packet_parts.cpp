@@ -76,10 +76,9 @@ Table parts_table(const PacketView& view, const evaluate::Build& build) {
 Table hardware_table(const evaluate::Build& build, Units units) {
   Table table{"Hardware and fasteners", {"What", "Quantity", "Counted so"}, {}};
   for (const parts::Hardware& one : build.parts.hardware) {
-    std::string quantity = trimmed(one.quantity, 1);
-    if (!one.unit.empty()) quantity += " " + std::string(one.unit);
-    table.rows.push_back(
-        {readers_own(one.name, units), readers_own(quantity, units), readers_own(one.rule, units)});
+    table.rows.push_back({readers_own(one.name, units),
+                          quantity_words(one.quantity, one.unit, units),
+                          readers_own(one.rule, units)});
   }
   return table;
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/finish/paint.h"
 #include "engine/sight/sight.h"
 
 namespace hs::report {
@@ -128,6 +129,16 @@ std::string temperature(double celsius, Units units, int metric_decimals) {
 std::string speed(double m_s, Units units) {
   const ShownUnit unit = shown_unit(Quantity::Speed, unit_of(units));
   return trimmed(unit.from_own(m_s), units == Units::Inch ? 0 : 1) + " " + std::string(unit.name);
+}
+
+std::string quantity_words(double quantity, std::string_view unit, Units units) {
+  if (unit == "l") {
+    return units == Units::Inch ? trimmed(quantity / finish::kQuart_l, 2) + " qt"
+                                : trimmed(quantity, 2) + " l";
+  }
+  std::string words = trimmed(quantity, 1);
+  if (!unit.empty()) words += " " + std::string(unit) + (words == "1" ? "" : "s");
+  return words;
 }
 
 std::string degrees(double deg) { return fixed(deg, 0) + "\u00B0"; }

@@ -59,6 +59,10 @@ std::string temperature(double celsius, Units units, int metric_decimals = 0);
 // "22 mph", "9.8 m/s".
 std::string speed(double m_s, Units units);
 
+// "9 pairs", "1 can", "24": how many of a unit that is counted. Litres are turned from their own
+// value: "4.74 qt", "4.49 l".
+std::string quantity_words(double quantity, std::string_view unit, Units units);
+
 // "34°".
 std::string degrees(double deg);
 

@@ -154,12 +154,11 @@ Table parts_table(const Page& page, const parts::List& list) {
   return table;
 }
 
-Table hardware_table(const parts::List& list) {
+Table hardware_table(const Page& page, const parts::List& list) {
   Table table{"Hardware", {"What", "How many", "How it is counted"}, {}};
   for (const parts::Hardware& one : list.hardware) {
-    const std::string unit = one.unit.empty() ? "" : " " + std::string(one.unit);
-    table.rows.push_back(
-        {capitalised(one.name), trimmed(one.quantity, 1) + unit, std::string(one.rule)});
+    table.rows.push_back({capitalised(one.name), quantity_words(one.quantity, one.unit, page.units),
+                          std::string(one.rule)});
   }
   return table;
 }
@@ -174,7 +173,7 @@ std::vector<Table> station_tables(const Page& page) {
 std::vector<Table> build_tables(const Page& page) {
   const evaluate::Build& build = *page.evaluation.build;
   return {runs_table(page, build.frame), parts_table(page, build.parts),
-          hardware_table(build.parts)};
+          hardware_table(page, build.parts)};
 }
 
 }  // namespace hs::report
