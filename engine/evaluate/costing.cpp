@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/base/number_text.h"
+#include "engine/evaluate/metal_cutting.h"
 #include "engine/evaluate/packet.h"
 
 namespace hs::evaluate {
@@ -42,44 +43,75 @@ const parts::Part* find(const parts::List& parts, int number) {
   return nullptr;
 }
 
+// May a row without the good's own name price it? A tin of one paint stands for another; glue,
+// filler and hardware are not what another row of their kind is.
+enum class Named : std::uint8_t { Must, May };
+
 struct Teller {
+  explicit Teller(const config::Config& of) : config(of) {
+    for (const StockItem& item : config.stock) left.push_back(item.on_hand.value_or(0));
+  }
+
   const config::Config& config;
+  std::vector<double> left;  // of each row of the list: there, and not yet taken
   Costing out{};
 
   void add(CostLine line) {
-    if (line.price) line.total = line.on_hand ? 0 : *line.price * line.quantity;
-    if (line.on_hand) line.total = 0;
+    if (line.price) line.total = *line.price * std::max(0.0, line.quantity - line.from_hand);
+    if (line.all_there()) line.total = 0;
     out.lines.push_back(std::move(line));
   }
 
-  // The first row of that kind, or of that kind and name where a name is asked for.
-  const StockItem* row(StockKind kind, std::string_view name) const {
-    for (const StockItem& item : config.stock) {
-      if (item.kind == kind && !item.name.empty() && item.name == name) return &item;
+  // Rows of that very name; where there are none and it may be, all of the kind.
+  std::vector<std::size_t> rows(StockKind kind, std::string_view name, Named named) const {
+    std::vector<std::size_t> own, others;
+    for (std::size_t i = 0; i < config.stock.size(); ++i) {
+      const StockItem& item = config.stock[i];
+      if (item.kind != kind) continue;
+      (!item.name.empty() && item.name == name ? own : others).push_back(i);
     }
-    if (kind == StockKind::Hardware) return nullptr;
-    for (const StockItem& item : config.stock) {
-      if (item.kind == kind) return &item;
-    }
-    return nullptr;
+    return own.empty() && named == Named::May ? others : own;
   }
 
-  // So many litres, in whole cans where the list has one.
-  void liquid(CostOf of, StockKind kind, const std::string& name, double litres) {
+  // What is there is taken first; the rest has the price of a row that is bought as needed, else of
+  // one that is there.
+  void take(CostLine& line, const std::vector<std::size_t>& rows) {
+    for (const std::size_t row : rows) {
+      const StockItem& item = config.stock[row];
+      const bool other_colour =
+          item.kind == StockKind::Paint && !item.name.empty() && item.name != line.what;
+      if (other_colour) continue;
+      const double took = std::min(left[row], line.quantity - line.from_hand);
+      left[row] -= took;
+      line.from_hand += took;
+    }
+    for (const bool bought : {true, false}) {
+      for (const std::size_t row : rows) {
+        const StockItem& item = config.stock[row];
+        if (line.price || !item.price || item.on_hand.has_value() == bought) continue;
+        line.price = item.price;
+      }
+    }
+  }
+
+  // So many litres, in whole cans where one of these rows has it.
+  void liquid(CostOf of, const std::string& name, double litres, std::vector<std::size_t> of_it) {
     if (litres <= 0) return;
     CostLine line;
     line.of = of;
     line.what = name;
-    const StockItem* item = row(kind, name);
-    if (item == nullptr) {
+    if (of_it.empty()) {
       line.quantity = litres;
       line.unit = "l";
       return add(std::move(line));
     }
-    const double can = can_l(item->can);
+    // Cans of one size: those of the first row.
+    const config::Can size = config.stock[of_it.front()].can;
+    std::erase_if(of_it, [&](std::size_t row) { return config.stock[row].can != size; });
+    const double can = can_l(size);
     line.quantity = std::ceil(litres / can - 1e-9);
     line.unit = "can";
-    line.price = item->price;
+    take(line, of_it);
     line.waste_share = 1 - litres / (line.quantity * can);
     add(std::move(line));
   }
@@ -95,7 +127,7 @@ void add_cuts(Teller& teller, const parts::List& parts, const Cutting& cutting) 
       line.what = group.name + ", " + size_words(stock.length_mm, stock.width_mm, group.sheets);
       line.quantity = stock.used;
       line.price = stock.price;
-      line.on_hand = stock.on_hand.has_value();
+      if (stock.on_hand) line.from_hand = line.quantity;
       double parts_mm2 = 0;
       for (const CutStick& stick : group.sticks) {
         if (stick.stock != i) continue;
@@ -124,29 +156,59 @@ void add_cuts(Teller& teller, const parts::List& parts, const Cutting& cutting) 
   }
 }
 
-// Each blank out of a sheet of its own: the fabricator has the rest.
-void add_metal(Teller& teller, const MetalSheets& metal) {
+const MetalOrder* order_of(const MetalSheets& metal, int part) {
   for (const MetalOrder& order : metal.orders) {
+    if (order.part == part) return &order;
+  }
+  return nullptr;
+}
+
+// Whole sheets where the stock list has some that hold the blanks; the others by the blank.
+void add_metal(Teller& teller, const MetalSheets& metal) {
+  std::vector<int> sawn;  // parts whose blanks lie on a sheet of the list
+  for (const CutGroup& group : metal_groups(teller.config, metal)) {
+    for (std::size_t i = 0; i < group.stocks.size(); ++i) {
+      const CutStock& stock = group.stocks[i];
+      if (stock.used == 0) continue;
+      double blanks_mm2 = 0;
+      std::vector<int> parts;
+      for (const CutStick& stick : group.sticks) {
+        if (stick.stock != i) continue;
+        for (const SawnPiece& piece : stick.pieces) {
+          if (piece.kind != SawnPiece::Kind::Part) continue;
+          parts.push_back(group.items[piece.item].part);
+          const MetalOrder* order = order_of(metal, parts.back());
+          if (order != nullptr) blanks_mm2 += order->blank.area_mm2;
+        }
+      }
+      sawn.insert(sawn.end(), parts.begin(), parts.end());
+      std::sort(parts.begin(), parts.end());
+      parts.erase(std::unique(parts.begin(), parts.end()), parts.end());
+      CostLine line;
+      line.of = CostOf::Metal;
+      line.what = group.name + ", " + size_words(stock.length_mm, stock.width_mm, true) +
+                  (parts.size() == 1 ? ", for part" : ", for parts");
+      for (const int part : parts) {
+        line.what += (part == parts.front() ? " " : ", ") + std::to_string(part);
+      }
+      line.quantity = stock.used;
+      line.unit = "sheet";
+      line.price = stock.price;
+      if (stock.on_hand) line.from_hand = line.quantity;
+      const double taken_mm2 = stock.used * stock.length_mm * stock.width_mm;
+      line.waste_share = std::clamp(1 - blanks_mm2 / taken_mm2, 0.0, 1.0);
+      line.mass_kg = kg(taken_mm2 * group.thick_mm, Material::Metal);
+      teller.add(std::move(line));
+    }
+  }
+  for (const MetalOrder& order : metal.orders) {
+    if (std::find(sawn.begin(), sawn.end(), order.part) != sawn.end()) continue;
     CostLine line;
     line.of = CostOf::Metal;
     line.what = order.name;
     line.quantity = order.quantity;
     line.unit = "blank";
     line.mass_kg = order.blank.mass_kg * order.quantity;
-    for (const StockItem& item : teller.config.stock) {
-      if (item.kind != StockKind::Metal || item.on_hand == 0.0) continue;
-      if (item.thick_mm && std::abs(*item.thick_mm - order.top.metal.thick_mm) > 0.05) continue;
-      if (!item.length_mm || !item.width_mm) continue;
-      // Its polish runs along the sheet's length.
-      if (order.blank.width_mm > *item.length_mm || order.blank.depth_mm > *item.width_mm) continue;
-      line.price = item.price;
-      line.on_hand = item.on_hand.has_value();
-      line.unit = "sheet";
-      const double taken_mm2 = *item.length_mm * *item.width_mm;
-      line.waste_share = std::clamp(1 - order.blank.area_mm2 / taken_mm2, 0.0, 1.0);
-      line.mass_kg = order.quantity * kg(taken_mm2 * order.top.metal.thick_mm, Material::Metal);
-      break;
-    }
     teller.add(std::move(line));
   }
 }
@@ -159,7 +221,7 @@ void add_slabs(Teller& teller, const parts::List& parts) {
     line.what = std::string(frame::material_name(part.material)) + ", " +
                 size_words(part.length_mm, part.width_mm, true);
     line.quantity = part.quantity();
-    if (const StockItem* item = teller.row(StockKind::Slab, line.what)) line.price = item->price;
+    teller.take(line, teller.rows(StockKind::Slab, line.what, Named::May));
     line.mass_kg =
         kg(part.quantity() * part.length_mm * part.width_mm * part.thick_mm, part.material);
     teller.add(std::move(line));
@@ -169,7 +231,17 @@ void add_slabs(Teller& teller, const parts::List& parts) {
 void add_hardware(Teller& teller, const parts::List& parts) {
   for (const parts::Hardware& one : parts.hardware) {
     if (one.unit == "l") {
-      teller.liquid(CostOf::Bedding, StockKind::Bedding, one.name, one.quantity);
+      // Of this kind the bed alone may have a row under another name, and not under one of these.
+      const bool bed = one.name == parts::kBeddingAdhesive;
+      std::vector<std::size_t> rows =
+          teller.rows(StockKind::Bedding, one.name, bed ? Named::May : Named::Must);
+      std::erase_if(rows, [&](std::size_t row) {
+        const std::string& name = teller.config.stock[row].name;
+        return name != one.name &&
+               std::any_of(parts.hardware.begin(), parts.hardware.end(),
+                           [&](const parts::Hardware& other) { return other.name == name; });
+      });
+      teller.liquid(CostOf::Bedding, one.name, one.quantity, std::move(rows));
       continue;
     }
     CostLine line;
@@ -177,9 +249,7 @@ void add_hardware(Teller& teller, const parts::List& parts) {
     line.what = one.name;
     line.quantity = one.quantity;
     line.unit = one.unit;
-    if (const StockItem* item = teller.row(StockKind::Hardware, one.name)) {
-      line.price = item->price;
-    }
+    teller.take(line, teller.rows(StockKind::Hardware, one.name, Named::Must));
     teller.add(std::move(line));
   }
 }
@@ -196,7 +266,7 @@ void add_sums(Costing& out) {
       continue;
     }
     sum->total += *line.total;
-    if (line.price || line.on_hand) out.total = out.total.value_or(0) + *line.total;
+    out.total = out.total.value_or(0) + *line.total;
   }
 }
 
@@ -206,6 +276,15 @@ std::string_view cost_name(CostOf of) {
   constexpr std::string_view kNames[] = {"boards", "sheets",  "metal",   "slab",
                                          "paint",  "bedding", "hardware"};
   return kNames[static_cast<std::size_t>(of)];
+}
+
+std::vector<std::string> unpriced(const Costing& costing) {
+  std::vector<std::string> names;
+  for (const CostLine& line : costing.lines) {
+    if (!line.total) names.push_back(line.what);
+  }
+  std::sort(names.begin(), names.end());
+  return names;
 }
 
 double density_g_cm3(Material material) {
@@ -234,16 +313,19 @@ Costing costing_of(const config::Config& config, const Evaluation& e, const Pack
   add_cuts(teller, parts, packet.cutting);
   add_metal(teller, packet.metal);
   add_slabs(teller, parts);
-  teller.liquid(CostOf::Paint, StockKind::Primer, packet.painting.primer.name,
-                packet.painting.primer.most_l);
+  const PaintAmount& primer = packet.painting.primer;
+  teller.liquid(CostOf::Paint, primer.name, primer.most_l,
+                teller.rows(StockKind::Primer, primer.name, Named::May));
   for (const PaintAmount& paint : packet.painting.paints) {
-    teller.liquid(CostOf::Paint, StockKind::Paint, paint.name, paint.most_l);
+    teller.liquid(CostOf::Paint, paint.name, paint.most_l,
+                  teller.rows(StockKind::Paint, paint.name, Named::May));
   }
   add_hardware(teller, parts);
   Costing out = std::move(teller.out);
   add_sums(out);
   for (const CostSum& sum : out.sums) {
-    if (sum.of == CostOf::Boards || sum.of == CostOf::Sheets || sum.of == CostOf::Metal) {
+    if (sum.of == CostOf::Boards || sum.of == CostOf::Sheets || sum.of == CostOf::Metal ||
+        sum.of == CostOf::Slab) {
       out.taken_kg += sum.mass_kg;
     }
   }

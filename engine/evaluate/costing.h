@@ -28,10 +28,12 @@ struct CostLine {
   double quantity = 0;          // of `unit`
   std::string_view unit;        // "", "l", "pair"
   std::optional<double> price;  // of one; absent: not in the stock list
-  std::optional<double> total;  // quantity x price
-  bool on_hand = false;         // there already: costs nothing
+  double from_hand = 0;         // of the quantity: there already, costs nothing
+  std::optional<double> total;  // what is bought x price
   double waste_share = 0;       // of what is taken, that ends in no part
   double mass_kg = 0;           // of what is taken; 0: not counted
+
+  bool all_there() const { return from_hand >= quantity; }
 };
 
 // By material.
@@ -47,7 +49,8 @@ struct InchCost {
   std::size_t cook = 0;
   bool elbow = false;  // else the eye
   double counter_moves_mm = 0, oven_base_moves_mm = 0;
-  std::optional<double> total_moves;  // absent: no price at all
+  // Absent: no price at all, or what has no price is not the same in both.
+  std::optional<double> total_moves;
   double mass_moves_kg = 0;
   int pieces_changed = 0;  // of the frame
   std::vector<Change> changes;
@@ -60,13 +63,16 @@ struct Costing {
   std::optional<double> total;   // of lines with a price; absent: none has one
   int without_price = 0;         // lines
   double built_kg = 0;           // the finished station without oven: parts by volume
-  double taken_kg = 0;           // boards, sheets and metal as they come
+  double taken_kg = 0;           // boards, sheets, metal and slabs as they come
   std::vector<InchCost> inches;  // eyes at the oven, elbows at the dough counter
 };
 
 // Sums without the inches: evaluate_packet() adds them.
 Costing costing_of(const config::Config& config, const Evaluation& evaluation,
                    const Packet& packet);
+
+// What the total says nothing of: the lines without a price, by name.
+std::vector<std::string> unpriced(const Costing& costing);
 
 // Density used for masses, g/cm3. Sources in the rule money.mass.
 double density_g_cm3(frame::Material material);

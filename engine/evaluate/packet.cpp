@@ -185,7 +185,9 @@ InchCost cost_of(const Inch& inch, const Evaluation& before) {
   out.pieces_changed = pieces_changed(out.changes);
   if (!inch.after.packet) return out;
   const Costing &was = before.packet->costing, &is = inch.after.packet->costing;
-  if (was.total && is.total) out.total_moves = *is.total - *was.total;
+  // What leaves the total because it has no price there is no saving.
+  if (was.total && is.total && unpriced(was) == unpriced(is))
+    out.total_moves = *is.total - *was.total;
   out.mass_moves_kg = is.built_kg - was.built_kg;
   return out;
 }

@@ -232,7 +232,8 @@ void put_costing(JsonWriter& out, const config::Config& config, const evaluate::
     put_text_or_null(out, "unit", line.unit);
     put_number(out, "price", line.price, 2);
     put_number(out, "total", line.total, 2);
-    put_flag(out, "on_hand", line.on_hand);
+    put_flag(out, "on_hand", line.all_there());
+    put_number(out, "from_hand", line.from_hand, 2);
     put_share(out, "waste_fraction", line.waste_share);
     put_number(out, "mass_kg", line.mass_kg, 1);
     out.end_object();

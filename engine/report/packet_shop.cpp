@@ -307,17 +307,18 @@ PacketPart money_part(const PacketView& view) {
   }
   const Units units = view.choice.units;
   sum += "The finished station without its oven weighs some " + mass(costing.built_kg, units) +
-         "; what is bought " + mass(costing.taken_kg, units) + from_rule("money.mass") + ".";
+         "; what is taken for it " + mass(costing.taken_kg, units) + from_rule("money.mass") + ".";
   part.blocks.push_back(words(std::move(sum)));
   Table lines{"What is taken", {"What", "Quantity", "Price of one", "Together", "Waste"}, {}};
   for (const evaluate::CostLine& line : costing.lines) {
-    lines.rows.push_back({readers_own(line.what, units),
-                          readers_own(trimmed(line.quantity, 1) +
-                                          (line.unit.empty() ? "" : " " + std::string(line.unit)),
-                                      units),
-                          line.on_hand ? "in the shop" : money(line.price),
-                          line.on_hand ? "" : money(line.total),
-                          line.waste_share > 0 ? percent(line.waste_share) : ""});
+    const bool some = line.from_hand > 0 && !line.all_there();
+    lines.rows.push_back(
+        {readers_own(line.what, units),
+         quantity_words(line.quantity, line.unit, units) +
+             (some ? ", " + trimmed(line.from_hand, 1) + " of it in the shop" : ""),
+         line.all_there() ? "in the shop" : money(line.price),
+         line.all_there() ? "" : money(line.total),
+         line.waste_share > 0 ? percent(line.waste_share) : ""});
   }
   part.blocks.push_back(rows(std::move(lines)));
   Table sums{"By material", {"Material", "Together", "Without a price", "Mass"}, {}};
@@ -343,7 +344,9 @@ PacketPart money_part(const PacketView& view) {
   }
   if (!inches.rows.empty()) {
     part.blocks.push_back(rows(std::move(inches)));
-    part.blocks.push_back(note("Source: " + source_note("money.inch") + "."));
+    part.blocks.push_back(
+        note("Cost is not known where something else has no price than before. Source: " +
+             source_note("money.inch") + "."));
   }
   return {std::move(part), {}};
 }

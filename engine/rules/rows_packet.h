@@ -498,7 +498,9 @@ inline constexpr RuleRow kPacketRows[] = {
      .clause = "",
      .basis = Basis::Judgement,
      .words = "Prices are those of your stock list; there are none of ours. What is there already "
-              "costs nothing. Totals count whole boards, sheets and cans.",
+              "costs nothing. Totals count whole boards, sheets and cans. Metal from a row of the "
+              "list is counted in whole sheets, their blanks 5 mm apart with the brushing along "
+              "the sheet (our judgement); a fabricator may have sheets and a price of their own.",
      .ok = "Everything that is bought has a price.",
      .warn = "Something has no price in the stock list: the total leaves it out.",
      .fail = "",
