@@ -128,7 +128,7 @@ std::shared_ptr<Packet> packet_of(const config::Config& config, const Evaluation
   auto packet = std::make_shared<Packet>();
   packet->cutting = std::move(cutting);
   packet->metal = metal_orders(config, e.build->frame, e.build->parts);
-  packet->wiring = wiring_of(config, e, e.build->frame);
+  packet->wiring = wiring_of(config, e, *e.build);
   packet->painting = painting_of(config, e.build->parts, e.build->frame.pieces);
   packet->timetable = timetable_of(config, e, *packet);
   packet->costing = costing_of(config, e, *packet);

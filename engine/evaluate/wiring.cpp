@@ -5,8 +5,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/evaluate/build.h"
 #include "engine/evaluate/evaluate.h"
 #include "engine/frame/cylinder.h"
+#include "engine/parts/parts.h"
+#include "engine/parts/sides.h"
 
 namespace hs::evaluate {
 namespace {
@@ -19,6 +22,8 @@ using power::Fitting;
 // A single outlet box for wet places, with its hood and plug outside: our judgement, measure yours.
 constexpr double kBoxWide_mm = 70, kBoxHigh_mm = 120, kBoxDeep_mm = 75, kHood_mm = 90;
 constexpr double kBoxPitch_mm = 150, kBoxFromEdge_mm = 130;
+// Counted as they are placed: from the front edge of a side, from the left of a back.
+constexpr std::string_view kBoxNames[] = {"the first", "the second", "the third", "the fourth"};
 constexpr double kWireHole_mm = 25, kWireOut_mm = 30;
 constexpr double kMm2Per[] = {1.5, 2.5, 4, 6};
 constexpr int kAwgPer[] = {14, 12, 10, 8};
@@ -125,10 +130,19 @@ void add_box(const config::Power& given, Wiring& out) {
   if (auto box = power::box_fill_by_edition(contents)) out.box = *std::move(box);
 }
 
+// "left side under the oven, bay 1": left and right as the cook sees them.
+std::string panel_place(const Piece& piece) {
+  std::string name(frame::kind_name(piece.kind));
+  if (piece.kind == Kind::Side) name = (piece.nth == 0 ? "left " : "right ") + name;
+  return name + " " + parts::place_text(piece);
+}
+
 struct Placer {
   const config::Config& config;
   const frame::Frame& frame;
+  const parts::List& list;
   Wiring& out;
+  std::vector<std::size_t> pieces{};  // of each panel, its piece
 
   const Piece* piece(Kind kind, bool oven, int bay, int nth) const {
     for (const Piece& one : frame.pieces) {
@@ -145,6 +159,13 @@ struct Placer {
 
   std::size_t panel(const Piece* from) {
     if (from == nullptr) return out.panels.size();  // a panel that is not there
+    const auto index = static_cast<std::size_t>(from - frame.pieces.data());
+    const auto known = std::find(pieces.begin(), pieces.end(), index);
+    if (known != pieces.end()) return static_cast<std::size_t>(known - pieces.begin());
+    pieces.push_back(index);
+    const int number = parts::number_of(list, index);
+    out.panel_parts.push_back(
+        {number, list.parts[static_cast<std::size_t>(number) - 1].quantity(), panel_place(*from)});
     power::Panel panel;
     panel.name = frame::kind_name(from->kind);
     panel.place = from->place;
@@ -177,7 +198,8 @@ struct Placer {
   }
 
   void outlets() {
-    const int count = static_cast<int>(std::lround(config.power.outlets));
+    const int count = std::min(static_cast<int>(std::lround(config.power.outlets)),
+                               static_cast<int>(std::size(kBoxNames)));
     if (count == 0) return;
     const bool back = config.power.outlet_at == config::OutletAt::DoughBack;
     const bool oven = config.power.outlet_at == config::OutletAt::OvenEnd;
@@ -209,11 +231,11 @@ struct Placer {
         body.left_mm = end.right ? place.right_mm - kBoxDeep_mm : place.left_mm - kHood_mm;
         body.right_mm = end.right ? place.right_mm + kHood_mm : place.left_mm + kBoxDeep_mm;
       }
-      add("outlet box", power::Kind::OutletBox, at, body);
+      add(count > 1 ? kBoxNames[i] : "", power::Kind::OutletBox, at, body);
     }
     // The supply comes up through the bottom of the same bay.
     if (let_in == nullptr) return;
-    wire_hole("wire hole for the outlets", piece(Kind::Bottom, let_in->oven, let_in->bay, 0));
+    wire_hole("for the outlets", piece(Kind::Bottom, let_in->oven, let_in->bay, 0));
   }
 
   // Middle of the panel, through its thickness.
@@ -243,7 +265,7 @@ struct Placer {
     const frame::Run* of = run(true);
     const bool right = config.light.mount == config::Mount::Right;
     const int bay = of == nullptr || !right ? 0 : static_cast<int>(of->bays.size()) - 1;
-    wire_hole("wire hole for the lamp", piece(Kind::Back, true, bay, 0));
+    wire_hole("for the lamp", piece(Kind::Back, true, bay, 0));
   }
 
   void keepouts(const Evaluation& e) {
@@ -253,23 +275,39 @@ struct Placer {
         if (of.bays[bay].holds == config::Holds::Gas) gas(of.bays[bay].opening);
       }
     }
-    for (const clearance::Zone& zone : e.surroundings.hot) {
-      if (zone.hot == clearance::Hot::Flue) continue;
-      keep(zone.hot == clearance::Hot::Oven ? "free room round the oven"
-                                            : "free room round the grill",
-           zone.hot == clearance::Hot::Oven && zone.need.side == clearance::Side::Front
-               ? power::Zone::Mouth
-               : power::Zone::HotTop,
-           zone.box.value_or(zone.body));
-      // Outside the room that a listing or a rule keeps free nothing more is asked for; where
-      // nobody has said how much room, nobody knows.
-      if (zone.box) out.keepouts.back().clear_mm = 0;
+    for (const clearance::Hot hot : {clearance::Hot::Oven, clearance::Hot::Grill}) {
+      hot_room(e, hot);
     }
   }
 
-  void keep(std::string_view name, power::Zone zone, const Block& place) {
+  // Where nobody has said how much room, nobody knows: all such sides of a body are one answer.
+  void hot_room(const Evaluation& e, clearance::Hot hot) {
+    const std::string round =
+        hot == clearance::Hot::Oven ? "free room round the oven (" : "free room round the grill (";
+    const clearance::Zone* unknown = nullptr;
+    std::string sides;
+    for (const clearance::Zone& zone : e.surroundings.hot) {
+      if (zone.hot != hot) continue;
+      const std::string side(clearance::side_name(zone.need.side));
+      if (!zone.box) {
+        unknown = &zone;
+        sides += (sides.empty() ? "" : ", ") + side;
+        continue;
+      }
+      keep(round + side + ")",
+           hot == clearance::Hot::Oven && zone.need.side == clearance::Side::Front
+               ? power::Zone::Mouth
+               : power::Zone::HotTop,
+           *zone.box);
+      // Outside the room that a listing or a rule keeps free nothing more is asked for.
+      out.keepouts.back().clear_mm = 0;
+    }
+    if (unknown != nullptr) keep(round + sides + ")", power::Zone::HotTop, unknown->body);
+  }
+
+  void keep(std::string name, power::Zone zone, const Block& place) {
     power::Keepout out_of;
-    out_of.name = name;
+    out_of.name = std::move(name);
     out_of.zone = zone;
     out_of.place = place;
     out.keepouts.push_back(out_of);
@@ -314,10 +352,33 @@ struct Placer {
   }
 };
 
+// From the station's axes to the part's own: it may lie turned on the bench.
+OnPart on_part(const power::Cutout& cut, const power::Panel& panel, const parts::Part& part,
+               std::size_t piece, const Piece& from) {
+  const auto which = std::find(part.pieces.begin(), part.pieces.end(), piece);
+  const auto& faces = part.faces[static_cast<std::size_t>(which - part.pieces.begin())];
+  const double high_mm = cut.round ? cut.wide_mm : cut.high_mm;
+  const auto u = static_cast<frame::Axis>(power::u_of(panel.thick));
+  const auto place = [&](parts::At low, double& middle_mm, double& size_mm) {
+    const frame::Face face = faces[static_cast<std::size_t>(low)];
+    const bool is_u = frame::axis_of(face) == u;
+    size_mm = is_u ? cut.wide_mm : high_mm;
+    middle_mm = (is_u ? cut.u_mm : cut.v_mm) + size_mm / 2;
+    if (frame::is_high(face)) {
+      middle_mm = frame::size_of(panel.place, frame::axis_of(face)) - middle_mm;
+    }
+  };
+  OnPart out;
+  out.left_edge = parts::side_of(from, faces[static_cast<std::size_t>(parts::At::Start)]);
+  place(parts::At::Start, out.along_mm, out.long_mm);
+  place(parts::At::Low, out.across_mm, out.wide_mm);
+  return out;
+}
+
 }  // namespace
 
 std::optional<Wiring> wiring_of(const config::Config& config, const Evaluation& e,
-                                const frame::Frame& frame) {
+                                const Build& build) {
   const config::Power& given = config.power;
   if (given.outlets == 0 && given.lamp_w == 0) return std::nullopt;
   Wiring out;
@@ -333,11 +394,17 @@ std::optional<Wiring> wiring_of(const config::Config& config, const Evaluation& 
   add_drop(given, out);
   add_answers(config, e, out);
   add_box(given, out);
-  Placer placer{config, frame, out};
+  Placer placer{config, build.frame, build.parts, out};
   placer.outlets();
   placer.lamp();
   placer.keepouts(e);
   out.cutting = power::cut_panels(out.panels, out.fittings, out.keepouts);
+  for (const power::Cutout& cut : out.cutting.cutouts) {
+    const std::size_t panel = out.fittings[cut.fitting].panel;
+    const auto number = static_cast<std::size_t>(out.panel_parts[panel].part);
+    out.on_part.push_back(on_part(cut, out.panels[panel], build.parts.parts[number - 1],
+                                  placer.pieces[panel], build.frame.pieces[placer.pieces[panel]]));
+  }
   return out;
 }
 

@@ -24,11 +24,20 @@ Range along(const Block& b, Through axis) {
   }
   return {};
 }
-Through u_of(Through thick) { return thick == Through::X ? Through::Y : Through::X; }
-Through v_of(Through thick) { return thick == Through::Z ? Through::Y : Through::Z; }
-
 // Positive: apart; negative: overlapping.
 double apart(const Range& a, const Range& b) { return std::max(a.low - b.high, b.low - a.high); }
+
+// Between two openings of one panel; 0: they meet. A round one is its middle and a radius.
+double web_between(const Cutout& a, const Cutout& b) {
+  const auto core = [](const Cutout& cut, double low_mm, double size_mm) {
+    const double off = cut.round ? size_mm / 2 : 0;
+    return Range{low_mm + off, low_mm + size_mm - off};
+  };
+  const double u = apart(core(a, a.u_mm, a.wide_mm), core(b, b.u_mm, b.wide_mm));
+  const double v = apart(core(a, a.v_mm, a.high_mm), core(b, b.v_mm, b.high_mm));
+  const double radii = (a.round ? a.wide_mm / 2 : 0) + (b.round ? b.wide_mm / 2 : 0);
+  return std::max(std::hypot(std::max(u, 0.0), std::max(v, 0.0)) - radii, 0.0);
+}
 
 struct Cutter {
   std::span<const Panel> panels;
@@ -90,6 +99,30 @@ struct Cutter {
                              cutout.rim_mm,
                              needed,
                              cutout.round ? "NEC 300.4(A)(1), from memory" : "our judgement"});
+    }
+  }
+
+  // What stays between the openings of each panel.
+  void webs() {
+    for (Cutout& one : out.cutouts) {
+      bool meets = false;  // what stands in one place is told as that
+      for (const Cutout& other : out.cutouts) {
+        const Fitting& a = fittings[one.fitting];
+        const Fitting& b = fittings[other.fitting];
+        if (one.fitting == other.fitting || a.panel != b.panel) continue;
+        const double web_mm = web_between(one, other);
+        one.web_mm = std::min(one.web_mm.value_or(web_mm), web_mm);
+        meets |= gap_mm(a.body, b.body) < -kTiny;
+      }
+      if (!meets && one.web_mm && *one.web_mm < kRim_mm - kTiny) {
+        out.remarks.push_back({Verdict::Fail,
+                               one.fitting,
+                               {},
+                               "comes too near to the next opening",
+                               *one.web_mm,
+                               kRim_mm,
+                               "our judgement"});
+      }
     }
   }
 
@@ -176,6 +209,9 @@ std::string_view kind_name(Kind kind) {
   return "";
 }
 
+Through u_of(Through thick) { return thick == Through::X ? Through::Y : Through::X; }
+Through v_of(Through thick) { return thick == Through::Z ? Through::Y : Through::Z; }
+
 double gap_mm(const Block& a, const Block& b) {
   double square = 0, deepest = -1e300;
   for (const Through axis : {Through::X, Through::Y, Through::Z}) {
@@ -201,7 +237,17 @@ Cutting cut_panels(std::span<const Panel> panels, std::span<const Fitting> fitti
       }
     }
   }
+  cutter.webs();
   return std::move(cutter.out);
+}
+
+std::string fitting_name(const Fitting& fitting) {
+  std::string text(kind_name(fitting.kind));
+  if (!fitting.name.empty()) {
+    text += ", ";
+    text += fitting.name;
+  }
+  return text;
 }
 
 std::string words(const Remark& remark, std::span<const Fitting> fittings,
@@ -211,13 +257,7 @@ std::string words(const Remark& remark, std::span<const Fitting> fittings,
   };
   std::string text;
   if (remark.fitting < fittings.size()) {
-    const Fitting& fitting = fittings[remark.fitting];
-    text = kind_name(fitting.kind);
-    if (!fitting.name.empty()) {
-      text += ", ";
-      text += fitting.name;
-    }
-    text += ": ";
+    text = fitting_name(fittings[remark.fitting]) + ": ";
   }
   text += remark.what;
   if (remark.keepout && *remark.keepout < keepouts.size()) {

@@ -30,6 +30,9 @@ struct Panel {
 
 enum class Kind : std::uint8_t { OutletBox, LampBox, WireHole };
 std::string_view kind_name(Kind kind);  // "outlet box"
+// Of two axes across a panel's thickness: how far, in the order x, y, z.
+Through u_of(Through thick);
+Through v_of(Through thick);
 
 // What is let into a panel: all of its body, box, plug and cover included, wherever it stands.
 struct Fitting {
@@ -46,19 +49,21 @@ struct Cutout {
   double u_mm = 0, v_mm = 0, wide_mm = 0, high_mm = 0;
   bool round = false;
   double rim_mm = 0;  // what stays to the panel's nearest edge
+  std::optional<double>
+      web_mm{};  // and to the next opening of the panel; absent: it is the only one
 };
 
 enum class Zone : std::uint8_t { Drawer, Slide, GasBay, GasValve, Mouth, HotTop, Other };
 // `clear_mm`: room to keep, from a listing or a maker; absent: none is known.
 struct Keepout {
-  std::string_view name;
+  std::string name;
   Zone zone = Zone::Other;
   Block place;
   std::optional<double> clear_mm{};
 };
 
-// A rim that a panel needs round an opening: our judgement. A wire's hole: 1 1/4 in to an edge, so
-// that no screw finds the wire (NEC 300.4(A)(1), from memory).
+// A rim that a panel needs round an opening, to its edge or the next one: our judgement. A wire's
+// hole: 1 1/4 in to an edge, so that no screw finds the wire (NEC 300.4(A)(1), from memory).
 inline constexpr double kRim_mm = 20, kHoleRim_mm = 31.75;
 // From a cylinder's valve to anything that sparks, any direction: 5 ft, NFPA 58 (2017) 6.3.4.3,
 // figure I.1(a), read.
@@ -83,6 +88,9 @@ struct Cutting {
 // gap of 0 is none.
 Cutting cut_panels(std::span<const Panel> panels, std::span<const Fitting> fittings,
                    std::span<const Keepout> keepouts);
+
+// "outlet box, left end": with its name, where it has one.
+std::string fitting_name(const Fitting& fitting);
 
 // "outlet box, left end: stands in the way of drawer 2 (overlap 14 mm)."
 std::string words(const Remark& remark, std::span<const Fitting> fittings,

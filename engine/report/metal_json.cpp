@@ -184,12 +184,15 @@ void put_cutouts(JsonWriter& out, const evaluate::Wiring& wiring) {
     put_text(out, "name", fitting.name);
     put_text(out, "kind", power::kind_name(fitting.kind));
     put_text(out, "panel", wiring.panels[fitting.panel].name);
+    put_number(out, "part", wiring.panel_parts[fitting.panel].part, 0);
+    put_text(out, "place", wiring.panel_parts[fitting.panel].place);
     put_mm(out, "u_mm", cutout.u_mm);
     put_mm(out, "v_mm", cutout.v_mm);
     put_mm(out, "wide_mm", cutout.wide_mm);
     put_mm(out, "high_mm", cutout.high_mm);
     put_flag(out, "round", cutout.round);
     put_mm(out, "rim_mm", cutout.rim_mm);
+    put_mm(out, "web_mm", cutout.web_mm);
     out.end_object();
   }
   out.end_list();

@@ -66,15 +66,18 @@ Table circuit_table(const evaluate::Wiring& wiring) {
 Table cutout_table(const PacketView& view, const evaluate::Wiring& wiring) {
   const auto length = [&](double mm) { return shop_length(mm, view.choice.units, false); };
   Table table{"Cut out before paint",
-              {"What", "Panel", "From the left", "Up", "Wide", "High", "Rim left"},
+              {"What", "Out of", "Along", "Up", "Wide", "High", "To the edge", "To the next one"},
               {}};
+  const auto rim = [&](double mm) { return mm < 0 ? length(-mm) + " beyond it" : length(mm); };
   for (const power::Cutout& cut : wiring.cutting.cutouts) {
     const power::Fitting& fitting = wiring.fittings[cut.fitting];
-    const power::Panel& panel = wiring.panels[fitting.panel];
-    table.rows.push_back(
-        {std::string(power::kind_name(fitting.kind)) + ", " + std::string(fitting.name),
-         std::string(panel.name), length(cut.u_mm), length(cut.v_mm), length(cut.wide_mm),
-         cut.round ? "round" : length(cut.high_mm), length(cut.rim_mm)});
+    const FromEdges edges = edges_of(wiring.panels[fitting.panel].thick);
+    table.rows.push_back({power::fitting_name(fitting),
+                          panel_words(wiring.panel_parts[fitting.panel]),
+                          length(cut.u_mm) + " from its " + std::string(edges.along),
+                          length(cut.v_mm) + " from its " + std::string(edges.up),
+                          length(cut.wide_mm), cut.round ? "round" : length(cut.high_mm),
+                          rim(cut.rim_mm), cut.web_mm ? length(*cut.web_mm) : "alone"});
   }
   return table;
 }
@@ -179,6 +182,10 @@ PacketPart wiring_part(const PacketView& view) {
   }
   part.blocks.push_back(rows(std::move(answers)));
   part.blocks.push_back(rows(cutout_table(view, wiring)));
+  part.blocks.push_back(
+      words("Lengths go from the panel's edge to the opening's nearest edge; left and right are "
+            "those of the cook at the counter. The last two columns are what stays of the panel, "
+            "to its nearest edge and to the nearest other opening."));
   const Unit unit = unit_of(view.choice.units);
   for (const power::Remark& remark : wiring.cutting.remarks) {
     DocBlock b = words(power::words(remark, wiring.fittings, wiring.keepouts, unit));
@@ -187,11 +194,13 @@ PacketPart wiring_part(const PacketView& view) {
   }
   for (std::size_t i = 0; i < wiring.panels.size(); ++i) {
     if (!has_cutouts(wiring, i)) continue;
+    const FromEdges edges = edges_of(wiring.panels[i].thick);
     part.blocks.push_back(figure(
         view,
         {.file = "wiring_" + std::to_string(i + 1),
-         .head = capitalised(std::string(wiring.panels[i].name)),
-         .caption = "Seen along the panel's thickness, from its low corner."},
+         .head = capitalised(panel_words(wiring.panel_parts[i])),
+         .caption = "Seen " + std::string(edges.seen) + ": its " + std::string(edges.along) +
+                    " is on the left, its " + std::string(edges.up) + " below."},
         [&](const SheetView& v) { return wiring_sheet(view.config, view.evaluation, v, i); }));
   }
   std::string steps;

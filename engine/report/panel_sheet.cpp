@@ -11,7 +11,7 @@
 #include <vector>
 
 #include "engine/base/number_text.h"
-#include "engine/evaluate/build.h"
+#include "engine/evaluate/packet.h"
 #include "engine/parts/sides.h"
 #include "engine/report/build_sheets.h"
 #include "engine/report/metal_sheets.h"
@@ -53,6 +53,31 @@ std::string cut_words(const Cut& cut, const SheetPen& pen) {
              " apart";
   }
   return words;
+}
+
+// Openings for boxes and wires, which one piece of the part alone may have.
+void add_openings(Drawing& d, SheetPen& pen, const evaluate::Wiring& wiring, const Part& part) {
+  for (std::size_t i = 0; i < wiring.on_part.size(); ++i) {
+    const power::Cutout& cutout = wiring.cutting.cutouts[i];
+    const power::Fitting& fitting = wiring.fittings[cutout.fitting];
+    const evaluate::PanelPart& panel = wiring.panel_parts[fitting.panel];
+    if (panel.part != part.number) continue;
+    const evaluate::OnPart& at = wiring.on_part[i];
+    Cut cut;
+    cut.round = cutout.round;
+    cut.long_mm = at.long_mm;
+    cut.wide_mm = at.wide_mm;
+    draw_cut(d, cut, at.along_mm, at.across_mm);
+    pen.key({at.along_mm, at.across_mm}, Role::Label,
+            power::fitting_name(fitting) + ", " +
+                (cut.round ? pen.length(at.long_mm) + " across"
+                           : pen.length(at.long_mm) + " x " + pen.length(at.wide_mm)) +
+                ", through: middle " + pen.length(at.along_mm) + " from the left, " +
+                pen.length(at.across_mm) + " up; " +
+                (panel.one_of > 1 ? "in one only, the " : "in the ") + panel.place +
+                (panel.one_of > 1 ? ", its " + std::string(at.left_edge) + " to the left here"
+                                  : std::string()));
+  }
 }
 
 // "left, right, lower: sealed; upper: body colour, rounded": sides with the same finish are told
@@ -162,6 +187,7 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
     pen.key({cut.along_mm + (right ? beside : -beside), cut.across_mm}, Role::Label,
             cut_words(cut, pen));
   }
+  if (e.packet && e.packet->wiring) add_openings(d, pen, *e.packet->wiring, part);
   // Which edge is which, on the two sides without lengths.
   d.text(Role::Label, {length, width + (part.grain_along ? 2.6 : 1.2) * line}, sides[5],
          Align::Right);

@@ -29,6 +29,24 @@ Flat flat_of(const power::Panel& panel) {
 
 }  // namespace
 
+std::string panel_words(const evaluate::PanelPart& panel) {
+  return "part " + std::to_string(panel.part) +
+         (panel.one_of > 1 ? " (one of " + std::to_string(panel.one_of) + ")" : std::string()) +
+         ", " + panel.place;
+}
+
+FromEdges edges_of(power::Through thick) {
+  switch (thick) {
+    case power::Through::X:
+      return {"front edge", "lower edge", "from the right"};
+    case power::Through::Y:
+      return {"left edge", "lower edge", "from the front"};
+    case power::Through::Z:
+      return {"left edge", "front edge", "from above"};
+  }
+  return {};
+}
+
 bool has_cutouts(const evaluate::Wiring& wiring, std::size_t panel) {
   return std::any_of(
       wiring.cutting.cutouts.begin(), wiring.cutting.cutouts.end(),
@@ -40,6 +58,7 @@ Sheet wiring_sheet(const config::Config& config, const evaluate::Evaluation& e,
   const evaluate::Wiring& wiring = *e.packet->wiring;
   const power::Panel& panel = wiring.panels[index];
   const Flat flat = flat_of(panel);
+  const FromEdges edges = edges_of(panel.thick);
   Sheet sheet;
   Drawing& d = sheet.drawing;
   sheet.text_mm =
@@ -72,15 +91,16 @@ Sheet wiring_sheet(const config::Config& config, const evaluate::Evaluation& e,
     const double beside = w / 2 + 0.9 * line;
     const bool right = middle.x_mm + beside + line < flat.wide_mm;
     pen.key({middle.x_mm + (right ? beside : -beside), middle.y_mm}, Role::Label,
-            std::string(power::kind_name(fitting.kind)) + ", " + std::string(fitting.name) + ": " +
-                pen.length(cut.u_mm) + " from the left, " + pen.length(cut.v_mm) + " up, " +
+            power::fitting_name(fitting) + ": " + pen.length(cut.u_mm) + " from the " +
+                std::string(edges.along) + ", " + pen.length(cut.v_mm) + " from the " +
+                std::string(edges.up) + ", " +
                 (cut.round ? pen.length(w) + " across" : pen.length(w) + " x " + pen.length(h)));
   }
   const Box inked = inked_box(d, line);
   pen.list({inked.left_mm, inked.bottom_mm - 1.6 * line},
            std::max(inked.right_mm - inked.left_mm, 40 * line));
-  describe(sheet, "Cut out of " + std::string(panel.name), config, "Openings for boxes and wires.",
-           pen.entries());
+  describe(sheet, "Cut out of " + panel_words(wiring.panel_parts[index]), config,
+           "Openings for boxes and wires, seen " + std::string(edges.seen) + ".", pen.entries());
   return sheet;
 }
 

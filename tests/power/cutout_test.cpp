@@ -62,6 +62,35 @@ TEST_CASE("an opening needs a rim, a wire hole a wider one", "[power]") {
   CHECK_THAT(std::string(remarks(box, {}).at(0).what), ContainsSubstring("not there"));
 }
 
+TEST_CASE("between two openings of one panel a rim stays too", "[power]") {
+  const std::array panels{kSide, kSide};
+  Fitting near_one = outlet(), far_one = outlet();
+  const auto cut = [&] {
+    const std::array fittings{near_one, far_one};
+    return cut_panels(panels, fittings, {});
+  };
+  // Our judgement: 20 mm, whatever the edges leave.
+  far_one.body.near_mm = 340;
+  far_one.body.far_mm = 410;
+  CHECK(cut().remarks.empty());
+  REQUIRE(cut().cutouts.size() == 2);
+  CHECK(cut().cutouts[0].web_mm == 20.0);
+  CHECK(cut().cutouts[1].web_mm == 20.0);
+  CHECK(cut().cutouts[0].rim_mm == 190);
+  far_one.body.near_mm = 339.9;
+  REQUIRE(cut().remarks.size() == 2);
+  CHECK(cut().remarks[0].limit_mm == kRim_mm);
+  // One corner to the other: 3, 4, 5.
+  far_one.body = {-500, -430, 350, 420, 650, 700};
+  CHECK(cut().cutouts[0].web_mm == 50.0);
+  // A round hole of 20 across: its middle is 40 from the box.
+  far_one = {"", Kind::WireHole, 0, {-501, -481, 350, 370, 540, 560}};
+  CHECK(cut().cutouts[0].web_mm == 30.0);
+  // In another panel, that is nobody's matter.
+  far_one.panel = 1;
+  CHECK_FALSE(cut().cutouts[0].web_mm);
+}
+
 TEST_CASE("a drawer that runs into the box is told with how far", "[power]") {
   Keepout drawer{"drawer 2", Zone::Drawer, {-444, 0, 20, 500, 550, 700}, {}};
   const Fitting box = outlet();
