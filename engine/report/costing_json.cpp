@@ -94,8 +94,11 @@ void put_task(JsonWriter& out, const evaluate::Timetable& table, std::size_t i) 
     put_text(out, "worked", when_text(table.calendar, placed.worked));
     put_text(out, "done", when_text(table.calendar, placed.done));
     put_flag(out, "weather_open", placed.weather_open);
+    put_text(out, "latest_start", when_text(table.calendar, placed.latest));
+    put_flag(out, "holds_end", placed.holds_end());
   } else {
-    for (const std::string_view key : {"start", "worked", "done", "weather_open"}) {
+    for (const std::string_view key :
+         {"start", "worked", "done", "weather_open", "latest_start", "holds_end"}) {
       put_null(out, key);
     }
   }

@@ -277,9 +277,13 @@ PacketPart plan_part(const PacketView& view) {
                                     : plan.why_no_plan));
   }
   part.blocks.push_back(rows(task_table(plan)));
-  part.blocks.push_back(words("A task without slack holds the end. Hours are " +
-                              std::string("ours") + from_rule("plan.tasks") + "; weather" +
-                              from_rule("plan.weather") + "."));
+  part.blocks.push_back(words(slack_words(plan) + " Hours are " + std::string("ours") +
+                              from_rule("plan.tasks") + "; weather" + from_rule("plan.weather") +
+                              "."));
+  part.blocks.push_back(
+      words("No number of hands makes the work shorter than its longest chain of tasks that wait "
+            "for each other, " +
+            hours(plan.network.length_min / 60.0) + " with its waiting."));
   for (const std::string& path : critical_paths(plan)) part.blocks.push_back(words(path));
   part.blocks.push_back(heading("Build sheet: each step in its order"));
   for (const std::size_t i : plan.network.order) {

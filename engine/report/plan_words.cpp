@@ -37,21 +37,41 @@ std::string after_words(const evaluate::Timetable& plan, std::size_t task) {
 }  // namespace
 
 Table task_table(const evaluate::Timetable& plan) {
-  Table table{"Tasks", {"Task", "Who", "Work", "Waiting", "Slack", "Begins", "Done"}, {}};
+  Table table{"Tasks", {"Task", "Who", "Work", "Waiting"}, {}};
+  if (plan.plan) {
+    table.caption = "Tasks, each person doing one thing at a time";
+    for (const char* head : {"Begins", "Done", "May begin as late as"})
+      table.columns.push_back(head);
+  } else {
+    table.caption = "Tasks, as if there were hands for all of them";
+    table.columns.push_back("Slack");
+  }
   for (std::size_t i = 0; i < plan.tasks.size(); ++i) {
     const schedule::Task& task = plan.tasks[i];
     const schedule::Timed& timed = plan.network.tasks[i];
-    std::string begins, done;
+    std::vector<std::string> row{task.name, std::string(plan.notes[i].who), hours(task.work_min),
+                                 hours(task.wait_min)};
     if (plan.plan) {
-      begins = day(plan, plan.plan->tasks[i].start);
-      done = day(plan, plan.plan->tasks[i].done);
-      if (plan.plan->tasks[i].weather_open) done += ", if the weather holds";
+      const schedule::Placed& placed = plan.plan->tasks[i];
+      row.push_back(day(plan, placed.start));
+      row.push_back(day(plan, placed.done) + (placed.weather_open ? ", if the weather holds" : ""));
+      row.push_back(placed.holds_end() ? "holds the end" : day(plan, placed.latest));
+    } else {
+      row.push_back(timed.critical() ? "none" : hours(timed.slack_min));
     }
-    table.rows.push_back({task.name, std::string(plan.notes[i].who), hours(task.work_min),
-                          hours(task.wait_min), timed.critical() ? "none" : hours(timed.slack_min),
-                          std::move(begins), std::move(done)});
+    table.rows.push_back(std::move(row));
   }
   return table;
+}
+
+std::string slack_words(const evaluate::Timetable& plan) {
+  return plan.plan ? "A task that holds the end moves the end where it begins later. Any other may "
+                     "begin as late as is told, with the same hands on the same days; what begins "
+                     "after it is then as late as it may be."
+                   : "Slack is counted as if there were hands for every task that could go on, and "
+                     "every hour were a working one; a task without slack holds the end even then. "
+                     "One builder has less slack than this: give a first day, and the plan tells "
+                     "how late each task may begin with the hands that there are.";
 }
 
 std::vector<std::string> critical_paths(const evaluate::Timetable& plan) {
@@ -59,7 +79,7 @@ std::vector<std::string> critical_paths(const evaluate::Timetable& plan) {
   for (const std::vector<std::size_t>& path : plan.network.critical_paths) {
     std::string words;
     for (const std::size_t task : path) {
-      words += (words.empty() ? "Holds the end: " : ", then ") + plan.tasks[task].name;
+      words += (words.empty() ? "The longest chain: " : ", then ") + plan.tasks[task].name;
     }
     all.push_back(words + ".");
   }

@@ -1,5 +1,5 @@
 #pragma once
-// The plan in words: tasks with their hours and days, the chains that hold the end, one step.
+// The plan in words: tasks with their hours and days, the longest chains, one step.
 
 #include <cstddef>
 #include <optional>
@@ -13,7 +13,10 @@
 namespace hs::report {
 
 Table task_table(const evaluate::Timetable& plan);
-// "Holds the end: saw the sheets, then seal them, then assemble."
+// What the table's last column means.
+std::string slack_words(const evaluate::Timetable& plan);
+// "The longest chain: saw the sheets, then seal them, then assemble." Of what waits for each other,
+// whoever does it.
 std::vector<std::string> critical_paths(const evaluate::Timetable& plan);
 // Who, with what, how long, after what, when, and what to take care of.
 std::string step_words(const evaluate::Timetable& plan, std::size_t task);

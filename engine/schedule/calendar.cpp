@@ -134,6 +134,99 @@ struct Planner {
   }
 };
 
+// The plan backwards, what begins last first: each task as late as its person, what waits for it
+// and the days allow. What is laid has begun no earlier than in the plan, so that the plan's own
+// place of the next one is still free.
+struct Backwards {
+  Planner late;             // its days; `busy` holds the late work
+  const Plan& plan;         // as it stands
+  std::vector<Span> own{};  // of each task, from the late beginning to the late end of its work
+
+  // The latest end of its work: before all that waits for it.
+  Minute work_by(std::size_t i) const {
+    const Task& task = late.tasks[i];
+    Minute by = plan.end - task.wait_min;
+    for (std::size_t j = 0; j < late.tasks.size(); ++j) {
+      const Task& other = late.tasks[j];
+      for (const After& after : other.after) {
+        if (after.task != i) continue;
+        by = std::min(by, own[j].from - (after.when_worked ? 0 : task.wait_min));
+      }
+    }
+    return by;
+  }
+
+  // Work laid into free time that ends by `by`, from the last of it backwards.
+  std::optional<Placed> work_by_then(const Task& task, Minute by) const {
+    Placed placed;
+    Minute left = task.work_min;
+    for (Minute day = by / kDay_min; day >= 0; --day) {
+      const auto at = static_cast<std::size_t>(day);
+      bool open = false;
+      if (at >= late.days.size() || late.days[at].minutes == 0) continue;
+      if (!late.stands(at, task.needs, open)) continue;
+      std::vector<Span> free = late.free_on(at, task.who, 0);
+      for (auto span = free.rbegin(); span != free.rend(); ++span) {
+        const Minute to = std::min(span->to, by), room = to - span->from;
+        if (room <= 0 || (task.unbroken && room < left)) continue;
+        const Minute used = std::min(room, left);
+        placed.work.insert(placed.work.begin(), {to - used, to});
+        left -= used;
+        if (left > 0) continue;
+        placed.start = placed.work.front().from;
+        placed.worked = placed.work.back().to;
+        return placed;
+      }
+    }
+    return {};
+  }
+
+  // As late as may be; the plan's own place where nothing later is found.
+  Placed place(std::size_t i) const {
+    const Task& task = late.tasks[i];
+    Minute by = work_by(i);
+    if (task.work_min == 0) {
+      Placed placed;
+      placed.start = placed.worked = std::max(by, plan.tasks[i].start);
+      return placed;
+    }
+    while (by >= plan.tasks[i].worked) {
+      const std::optional<Placed> placed = work_by_then(task, by);
+      if (!placed) break;
+      bool open = false;
+      const auto bad = late.breaks_on(task, placed->worked, open);
+      if (!bad && placed->start >= plan.tasks[i].start) return *placed;
+      if (!bad) break;
+      // Held over before that day begins.
+      by = std::min(placed->worked - 1, static_cast<Minute>(*bad) * kDay_min - task.hold_min);
+    }
+    return plan.tasks[i];
+  }
+};
+
+// `before`: each after what it waits for.
+void add_latest(const Planner& planner, std::span<const std::size_t> before, Plan& plan) {
+  Backwards back{{planner.tasks, planner.calendar, planner.days}, plan};
+  back.own.resize(plan.tasks.size());
+  std::vector<std::size_t> order(plan.tasks.size());
+  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+  // What waits for a task begins no earlier than it does; of those that begin together, what waits
+  // for the other comes first.
+  std::vector<std::size_t> rank(plan.tasks.size());
+  for (std::size_t at = 0; at < before.size(); ++at) rank[before[at]] = at;
+  std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    const Minute from_a = plan.tasks[a].start, from_b = plan.tasks[b].start;
+    if (from_a != from_b) return from_a > from_b;
+    return rank[a] > rank[b];
+  });
+  for (const std::size_t i : order) {
+    const Placed placed = back.place(i);
+    back.own[i] = {placed.start, placed.worked};
+    back.late.take(planner.tasks[i], placed);
+  }
+  for (std::size_t i = 0; i < order.size(); ++i) plan.tasks[i].latest = back.own[i].from;
+}
+
 std::vector<Problem> calendar_problems(const Calendar& calendar) {
   std::vector<Problem> problems;
   const auto check = [&](const Date& date, const char* path) {
@@ -254,6 +347,7 @@ Result<Plan> plan_of(std::span<const Task> tasks, const Calendar& calendar) {
     planner.plan.tasks[*next] = *found;
     planner.plan.end = std::max(planner.plan.end, found->done);
   }
+  add_latest(planner, network->order, planner.plan);
   return std::move(planner.plan);
 }
 

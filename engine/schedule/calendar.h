@@ -52,6 +52,10 @@ struct Placed {
   std::vector<Span> work;                  // in order; empty: no work
   Minute start = 0, worked = 0, done = 0;  // done: its waiting over
   bool weather_open = false;               // stands on days whose weather nobody has told
+  // How late it may begin: the plan's end stays where it is, and all that begins after it is as
+  // late as it may be. The network's slack knows no hands and no nights; this does.
+  Minute latest = 0;
+  bool holds_end() const { return latest == start; }
 };
 struct Plan {
   std::vector<Placed> tasks;  // in the order given
@@ -65,6 +69,7 @@ inline constexpr int kHorizon_days = 730;  // beyond it a task finds no day: our
 // shortest plan that there is, but always one that holds. Tasks of one person do not overlap; an
 // unbroken one lies within a day; needs and holds are kept on every day told. A task without work
 // takes no notice of days.
+// How late each may begin is worked out from the end backwards on the same days.
 // Problems in words: those of network_of(), a calendar without working time, a date that is none,
 // an unbroken task longer than any day, a task that finds no day within two years.
 Result<Plan> plan_of(std::span<const Task> tasks, const Calendar& calendar);

@@ -115,6 +115,41 @@ TEST_CASE(
   CHECK(has_tie(ground));
 }
 
+TEST_CASE("begun as late as the plan says, the same hands are done on the same day",
+          "[packet][plan]") {
+  const config::Config c = test::preset("stations/open_courtyard");
+  const Evaluation e = evaluate_packet(c);
+  const Timetable& t = e.packet->timetable;
+  REQUIRE(t.plan.has_value());
+  int hold = 0;
+  for (std::size_t i = 0; i < t.tasks.size(); ++i) {
+    const schedule::Placed& placed = t.plan->tasks[i];
+    INFO(t.tasks[i].key);
+    // Something that nobody works at ends when the task may begin.
+    const auto end_with = [&](schedule::Minute from) {
+      std::vector<schedule::Task> tasks = t.tasks;
+      schedule::Task until;
+      until.name = "until then";
+      until.wait_min = static_cast<int>(from);
+      until.who = -1;
+      tasks[i].after.push_back({tasks.size(), false});
+      tasks.push_back(until);
+      const auto plan = schedule::plan_of(tasks, t.calendar);
+      REQUIRE(plan);
+      return plan->end;
+    };
+    CHECK(end_with(placed.latest) == t.plan->end);
+    hold += placed.holds_end() ? 1 : 0;
+    // A day later it is not.
+    if (placed.holds_end()) CHECK(end_with(placed.latest + 24 * 60) > t.plan->end);
+  }
+  CHECK(hold >= 3);
+  // Fronts may wait for as long as the fabricator folds the tops.
+  const std::size_t fronts = task(t, "fronts.hang");
+  CHECK(t.plan->tasks[task(t, "safety.check")].holds_end());
+  CHECK(t.plan->tasks[fronts].latest - t.plan->tasks[fronts].start > 14 * 24 * 60);
+}
+
 TEST_CASE("a date that is none is refused in words", "[packet][config]") {
   config::Config c;
   CHECK(check(c).empty());

@@ -136,6 +136,46 @@ TEST_CASE("one person does one thing at a time, two do two", "[schedule]") {
   CHECK_THAT(sentence(plan_of(mixed, calendar()).error().at(0)), ContainsSubstring("six"));
 }
 
+TEST_CASE("how late a task may begin knows whose hands it needs", "[schedule]") {
+  // Four hours and two, then two: hands for both would give the two hours of slack.
+  std::array tasks{task("saw", 4, 0), task("base", 2, 0), task("prime", 2, 0, {{0}, {1}})};
+  CHECK(network_of(tasks)->tasks[1].slack_min == 2 * kHour);
+  auto plan = plan_of(tasks, calendar());
+  for (const Placed& one : plan->tasks) CHECK(one.holds_end());
+  // Somebody else's hands: they are free until noon but for their own two hours.
+  tasks[1].who = 1;
+  plan = plan_of(tasks, calendar());
+  CHECK(plan->tasks[1].start == at(0, 8));
+  CHECK(plan->tasks[1].latest == at(0, 10));
+  CHECK_FALSE(plan->tasks[1].holds_end());
+  CHECK(plan->tasks[0].holds_end());
+}
+
+TEST_CASE("how late a task may begin knows nights, weekends and weather", "[schedule]") {
+  // Dry at two in the night, and nobody works before eight: it may be worked until sixteen.
+  std::array tasks{task("coat", 2, 16), task("hang", 1, 0, {{0}})};
+  auto plan = plan_of(tasks, calendar());
+  CHECK(plan->tasks[0].start == at(0, 8));
+  CHECK(plan->tasks[1].start == at(1, 8));
+  CHECK(plan->tasks[0].latest == at(0, 14));
+  CHECK(plan->tasks[1].holds_end());
+  // Ten hours of it: Thursday from eight, Friday to ten, and on Saturday at two it is dry. On
+  // Monday it is hung; all of Friday is enough, with two hours of Thursday.
+  tasks[0].work_min = 10 * kHour;
+  plan = plan_of(tasks, calendar());
+  CHECK(plan->tasks[1].start == at(4, 8));
+  CHECK(plan->tasks[0].latest == at(0, 14));
+  // Held dry for twelve hours, and it rains on Friday: done by noon of Thursday.
+  tasks[0].work_min = 2 * kHour;
+  tasks[0].holds = kDryDay;
+  tasks[0].hold_min = 12 * kHour;
+  Calendar days = calendar();
+  days.weather = {{{2026, 1, 1}, kBoth}, {{2026, 1, 2}, 0}};
+  plan = plan_of(tasks, days);
+  CHECK(plan->tasks[0].start == at(0, 8));
+  CHECK(plan->tasks[0].latest == at(0, 10));
+}
+
 TEST_CASE("a calendar without days is refused in words", "[schedule]") {
   const std::array tasks{task("cut", 1, 0)};
   Calendar none = calendar();
@@ -204,6 +244,16 @@ TEST_CASE("every plan keeps its laws", "[schedule][law]") {
       CHECK(worked == one.work_min);
       if (one.unbroken) CHECK(placed.work.size() <= 1);
       CHECK(placed.done == placed.worked + one.wait_min);
+      CHECK(placed.latest >= placed.start);
+      CHECK(placed.latest <= plan->end - one.wait_min - one.work_min);
+      // What waits for it may not have to begin before it is done.
+      for (std::size_t j = i + 1; j < tasks.size(); ++j) {
+        for (const After& after : tasks[j].after) {
+          if (after.task != i) continue;
+          CHECK(placed.latest + one.work_min + (after.when_worked ? 0 : one.wait_min) <=
+                plan->tasks[j].latest);
+        }
+      }
       if (one.work_min > 0 && one.hold_min > 0) {
         for (Minute m = placed.worked; m < placed.worked + one.hold_min; m += kHour / 2) {
           CHECK((stands(m) & one.holds) == one.holds);
