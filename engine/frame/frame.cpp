@@ -345,7 +345,8 @@ std::string_view where_of(const Run& run) {
 }
 
 double least_riser_mm(const config::Materials& build) {
-  return build.metal_mm + build.bedding_mm + build.sheet_mm +
+  // A bed under the cap, one under the block.
+  return build.metal_mm + 2 * build.bedding_mm + build.sheet_mm +
          std::max(kRiserWall_mm, build.drip_mm + 5);
 }
 

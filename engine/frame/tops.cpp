@@ -180,6 +180,8 @@ void add_riser(Work& work) {
   if (all.height_mm() < least_riser_mm(build) - 0.05) {
     work.out.slab_mm = all.height_mm();
     if (all.height_mm() < 1) return;  // as built the counter is as high as the oven wants it
+    // One that would be all bed lies as it is.
+    if (all.height_mm() > build.bedding_mm + 1) all.bottom_mm += build.bedding_mm;
     Piece slab = panel(Kind::Slab, *oven, kWholeRun, all, Axis::Z, Axis::X, Coat::Bare, Edge::Cut);
     slab.material = Material::Slab;
     slab.has_grain = false;
@@ -187,6 +189,7 @@ void add_riser(Work& work) {
     add_piece(work, std::move(slab));
     return;
   }
+  all.bottom_mm += build.bedding_mm;  // of the block itself, on the counter's top
   const double edge_mm = build.metal_mm + build.fit_mm, sheet_mm = build.sheet_mm;
   Block plate = all;
   plate.bottom_mm = all.top_mm - build.metal_mm;

@@ -146,10 +146,15 @@ void count(Counts& out, const Piece& piece, const Choices& choices) {
     case Kind::RiserCap:
       out.bed_l += x * y * choices.bedding_mm * 1e-6;
       break;
-    case Kind::RiserSide:
     case Kind::RiserRib:
+      // The top lies on each rib as on the walls.
+      out.blocks += screws_along(y);
+      out.glued_mm2 += y * thick;
+      [[fallthrough]];
+    case Kind::RiserSide:
       out.blocks += 2 * screws_along(z);
       out.glued_mm2 += 2 * z * thick;
+      out.bed_l += x * y * choices.bedding_mm * 1e-6;
       break;
     case Kind::RiserTop:
       out.blocks += 2 * screws_along(x) + 2 * screws_along(y);
@@ -157,6 +162,7 @@ void count(Counts& out, const Piece& piece, const Choices& choices) {
       break;
     case Kind::RiserFront:
     case Kind::Slab:
+      out.bed_l += x * y * choices.bedding_mm * 1e-6;
       break;
   }
 }
@@ -214,7 +220,8 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
       "every 16 in and at both ends: 2 in boards to 6 in, 3 to 10 in, 4 in 12 in");
   add("exterior screw 4.5 x 30", n.layers, "",
       "sheets under the metal: one for each 200 x 200 mm, at least 4 a piece");
-  add("exterior screw 4.5 x 50, block", n.blocks, "", "as boxes");
+  add("exterior screw 4.5 x 50, block", n.blocks, "",
+      "as boxes: each joint, the top on its walls and on its ribs too");
   const auto tenths = [](double litres) { return std::ceil(litres * 10 - 1e-9) / 10; };
   add("exterior wood glue", tenths(n.glued_mm2 * 1e-6 * kGlue_l_m2), "l",
       "0.2 l for each square metre of joint; ask the label");
@@ -223,7 +230,8 @@ std::vector<Hardware> hardware_of(std::span<const Piece> pieces, const Choices& 
   add("preservative for cut lumber", tenths(n.cut_mm2 * 1e-6 * kPreserve_l_m2), "l",
       "sawn ends and edges of treated lumber, two coats: 0.3 l for each square metre");
   add(std::string(kBeddingAdhesive), tenths(n.bed_l), "l",
-      "metal's area times the bed's thickness");
+      "area of the metal, and of what of the oven's block or slab stands on it, times the bed's "
+      "thickness");
   return out;
 }
 

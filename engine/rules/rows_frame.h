@@ -348,7 +348,8 @@ inline constexpr RuleRow kFrameRows[] = {
      .source = "geometry",
      .clause = "",
      .basis = Basis::Computed,
-     .words = "Metal, bed, one sheet and walls of 30 mm. Ribs stand at most 300 mm apart under the "
+     .words = "Metal, bed, one sheet, walls of 30 mm and the bed that they stand in. Ribs stand at "
+              "most 300 mm apart under the "
               "oven.",
      .ok = "",
      .warn = "The block under the oven is {measured} high, too low for a box ({limit}): use one "

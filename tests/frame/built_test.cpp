@@ -435,22 +435,36 @@ TEST_CASE("a grill that stands in our counter is told, one beside it gets its ro
 TEST_CASE("a block under the oven is a box, or one slab where it is low", "[frame]") {
   config::Config c = station();
   c.station.arrangement = config::Arrangement::Riser;
-  // 1.6 of metal, 1 of bed, 18.3 of sheet, walls of 30.
+  // 1.6 of metal, 1 of bed, 18.3 of sheet, walls of 30, 1 of bed under them.
   const double least_mm = least_riser_mm(c.build);
-  CHECK_THAT(least_mm, WithinAbs(50.9, kExact_mm));
+  CHECK_THAT(least_mm, WithinAbs(51.9, kExact_mm));
   const auto has = [](const Evaluation& e, Kind kind) {
     const auto& pieces = e.build->frame.pieces;
     return std::any_of(pieces.begin(), pieces.end(),
                        [kind](const Piece& piece) { return piece.kind == kind; });
   };
-  c.station.oven_base_height_mm = 920 + 50.8;
+  c.station.oven_base_height_mm = 920 + 51.8;
   const Evaluation low = evaluate_all(c);
   CHECK(has(low, Kind::Slab));
+  // It is thinner than its place by the bed that it lies in.
+  for (const Piece& piece : low.build->frame.pieces) {
+    if (piece.kind == Kind::Slab) CHECK_THAT(piece.place.height_mm(), WithinAbs(50.8, kExact_mm));
+  }
   CHECK_FALSE(has(low, Kind::RiserCap));
   CHECK(verdict(low, "frame.riser") == Verdict::Warn);
-  c.station.oven_base_height_mm = 920 + 50.9;
+  c.station.oven_base_height_mm = 920 + 51.9;
   const Evaluation box = evaluate_all(c);
   CHECK(has(box, Kind::RiserCap));
+  // Its walls stand in a bed on the counter's metal, and its top is still where the oven wants it.
+  for (const Piece& piece : box.build->frame.pieces) {
+    if (piece.kind == Kind::RiserSide || piece.kind == Kind::RiserRib) {
+      CHECK_THAT(piece.place.bottom_mm, WithinAbs(920 + c.build.bedding_mm, kExact_mm));
+      CHECK_THAT(piece.place.height_mm(), WithinAbs(30, kExact_mm));
+    }
+    if (piece.kind == Kind::RiserCap) {
+      CHECK_THAT(piece.place.top_mm, WithinAbs(920 + 51.9, kExact_mm));
+    }
+  }
   CHECK_FALSE(has(box, Kind::Slab));
   CHECK(found(box, "frame.riser") == nullptr);
 }

@@ -335,6 +335,18 @@ TEST_CASE("slides are packed out by strips that can be sawn and screwed", "[part
   CHECK(strips > 0);
 }
 
+TEST_CASE("the oven's block is screwed and glued through its top into every wall and rib",
+          "[parts]") {
+  const auto e = all_of(test::preset("stations/open_courtyard"));
+  double screws = 0;
+  for (const Hardware& one : e.build->parts.hardware) {
+    if (one.name == "exterior screw 4.5 x 50, block") screws += one.quantity;
+  }
+  // Two sides and a rib, at both their ends of 118 mm: 2 each, 12. The top, 594 x 660: 5 into each
+  // of its four walls, 20, and 5 into the rib of 623.
+  CHECK(screws == 12 + 20 + 5);
+}
+
 TEST_CASE("presets list their parts by material, numbered from one", "[parts]") {
   for (const char* name : test::kPresets) {
     INFO(name);
