@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/base/number_text.h"
 #include "engine/evaluate/dates.h"
 #include "engine/evaluate/packet.h"
 #include "engine/loads/loads.h"
@@ -37,6 +38,7 @@ struct Counted {
   double primed_m2 = 0, painted_m2 = 0;
   bool block = false, slab = false, cap = false;  // under the oven, on its counter
   bool masonry = false;                           // the oven stands on a pier of its own
+  std::string board_room;                         // what a base board leaves for the heat, in words
 };
 
 Counted count(const Evaluation& e, const Packet& packet) {
@@ -73,6 +75,13 @@ Counted count(const Evaluation& e, const Packet& packet) {
          {"exterior screw 4.5 x 50", "exterior screw 3.5 x 35", "pocket screw"}) {
       if (one.name.starts_with(name)) n.screws += whole(one.quantity);
     }
+  }
+  for (const loads::Growth& one : e.build->loads.growth) {
+    if (one.what != loads::Grows::BaseBoard || one.needed_mm <= 0) continue;
+    // What is marked from a board's left end stays where it is.
+    n.board_room = "Heat lengthens its boards: cut " + mm_text(std::ceil(one.needed_mm), 0) +
+                   " off the right end, seen from outside, of each one that meets another board "
+                   "there. ";
   }
   n.primed_m2 = packet.painting.primer.area_m2;
   for (const PaintAmount& paint : packet.painting.paints) n.painted_m2 += paint.area_m2;
@@ -169,7 +178,8 @@ void add_tasks(Maker& maker, const config::Config& config, const Packet& packet,
            {counted_words(n.crosses, "cross pieces", 30,
                           counted_words(n.base_boards, "boards", kBaseBoard, "an hour to set out")),
             "the builder", "level, shims, impact driver, compass, jig saw",
-            "Before any cabinet comes: they stand on it. Its boards come off again to be painted.",
+            "Before any cabinet comes: they stand on it. " + n.board_room +
+                "Its boards come off again to be painted.",
             "step_base"})
       .needs = schedule::kDryDay;
   maker.add("sheets.cut", "saw the sheets, strips first",

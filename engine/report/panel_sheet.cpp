@@ -222,6 +222,14 @@ Sheet panel_sheet(const config::Config& config, const evaluate::Evaluation& e,
                                          "below, its " + sides[4], "above, its " + sides[5]};
   pen.note("Its " + sides[0] + " lies up here. Faces: " + sides_words(part, faces, 0, view.units) +
            ". Edges: " + sides_words(part, edges, faces.size(), view.units) + ".");
+  if (part.material == frame::Material::BaseBoard) {
+    for (const loads::Growth& one : build.loads.growth) {
+      if (one.what != loads::Grows::BaseBoard || one.needed_mm <= 0) continue;
+      pen.note("Heat lengthens it: where its right end, seen from outside, meets another board, " +
+               pen.length(std::ceil(one.needed_mm)) + " come off that end when it is fitted (" +
+               source_note("load.growth_base") + ")");
+    }
+  }
   for (const parts::Tail& tail : part.tails) {
     pen.note("The " + std::string(tail.at == parts::At::Start ? "left" : "right") +
              " edge is straight " + told(tail.inside_mm) + " inside that size, but for its last " +

@@ -253,7 +253,9 @@ inline constexpr RuleRow kLoadsRows[] = {
               "elsewhere) from the day it is built to the hottest day. Screwed and glued boards "
               "move less than free ones. Fasten within 2 in (50 mm) of the ends; screws at the end "
               "in slots.",
-     .ok = "Leave {measured} at the ends of the longest base board together when it is put up.",
+     .ok = "Leave {measured} at the ends of the longest base board together when it is put up. "
+           "Parts and base profiles are drawn without it: each board that meets another one at "
+           "its right end, seen from outside, is cut shorter there when it is fitted.",
      .warn = "",
      .fail = "",
      .unknown = "",
