@@ -193,6 +193,30 @@ TEST_CASE("a board of the base is told by what its cut leaves where the ground i
   CHECK(boards > 2);
 }
 
+TEST_CASE("a base board's drawing and the plan's step say what comes off for the heat",
+          "[report][build][plan]") {
+  const config::Config config = test::preset("stations/open_courtyard");
+  const evaluate::Evaluation e = evaluate::evaluate_packet(config);
+  // 1160 mm, 5.76e-5 for each degree from the day it is built to the hottest one: 2.7 mm.
+  const auto& growth = e.build->loads.growth;
+  REQUIRE(growth.at(0).what == loads::Grows::BaseBoard);
+  CHECK(std::ceil(growth[0].needed_mm) == 3);
+  int boards = 0;
+  for (std::size_t i = 0; i < e.build->parts.parts.size(); ++i) {
+    const bool board = e.build->parts.parts[i].material == frame::Material::BaseBoard;
+    const Sheet sheet = panel_sheet(config, e, {.units = Units::Millimetre}, i);
+    CHECK((sheet.description.find("meets another board, 3 mm come off") != std::string::npos) ==
+          board);
+    boards += board ? 1 : 0;
+  }
+  CHECK(boards == 7);
+  const evaluate::Timetable& plan = e.packet->timetable;
+  for (std::size_t i = 0; i < plan.tasks.size(); ++i) {
+    CHECK((plan.notes[i].caution.find("cut 3 mm off the right end") != std::string::npos) ==
+          (plan.tasks[i].key == "base.fit"));
+  }
+}
+
 TEST_CASE("drawings are found by name as far as there are parts", "[report][build]") {
   const config::Config config = test::preset("demo");
   const evaluate::Evaluation e = evaluate::evaluate_all(config);
