@@ -8,6 +8,7 @@
 #include "engine/cuts/sheet_blocks.h"
 #include "engine/cuts/sheet_exact.h"
 #include "engine/cuts/sheet_quick.h"
+#include "engine/cuts/sheet_repair.h"
 
 namespace hs::cuts {
 namespace {
@@ -22,10 +23,10 @@ bool sheet_holds(const SheetJob& job, const SheetPart& part) {
   return (part.width <= w && part.height <= h) || (job.turn && part.height <= w && part.width <= h);
 }
 
-// Strips and quick plans, the full search where the list is short enough for it, blocks without
-// waste, then quick plans in shuffled orders.
+// Strips and quick plans, the full search where the list is short enough for it, else repairs,
+// blocks without waste, then quick plans in shuffled orders.
 struct SheetSearch::State {
-  enum class Phase : std::uint8_t { Quick, Exact, Blocks, Shuffled, Done };
+  enum class Phase : std::uint8_t { Quick, Exact, Repair, Blocks, Shuffled, Done };
 
   SheetJob job;
   Areas areas;
@@ -37,6 +38,7 @@ struct SheetSearch::State {
   std::int64_t bound = 0;
   std::uint32_t way = 0;
   std::optional<SheetExact> exact;
+  std::optional<SheetRepair> repair;
   std::optional<SheetBlocks> blocks;
 
   explicit State(const SheetJob& given) : job(given), areas(areas_of(given)) {
@@ -71,6 +73,21 @@ struct SheetSearch::State {
         bound = sheets();
         phase = Phase::Done;
         return;
+      case Phase::Repair: {
+        if (repair->advance(meter)) return;
+        const bool better = !repair->plan().empty();
+        accept(repair->plan());
+        repair.reset();
+        if (proven()) {
+          phase = Phase::Done;
+        } else if (better) {
+          repair.emplace(areas, best);
+        } else {
+          blocks.emplace(areas, sheets() - 1);
+          phase = Phase::Blocks;
+        }
+        return;
+      }
       case Phase::Blocks: {
         if (blocks->advance(meter)) return;
         const bool better = !blocks->plan().empty();
@@ -105,8 +122,8 @@ struct SheetSearch::State {
       exact.emplace(areas);
       phase = Phase::Exact;
     } else {
-      blocks.emplace(areas, sheets() - 1);
-      phase = Phase::Blocks;
+      repair.emplace(areas, best);
+      phase = Phase::Repair;
     }
   }
 };
