@@ -394,6 +394,17 @@ class SheetRun : public GroupRun {
     const CutStock& sheet = group_.stocks[bought_[0]];
     const double each = worth(sheet, priced_);
     if (each > 0) least = std::ceil(least / each - 1e-9) * each;
+    // What no offcut holds is sawn from sheets that are bought.
+    Items too_large;
+    for (const std::size_t item : all_) {
+      const bool there = std::any_of(there_.begin(), there_.end(), [&](std::size_t stock) {
+        return holds(config_, group_, group_.stocks[stock], group_.items[item]);
+      });
+      if (!there) too_large.push_back(item);
+    }
+    if (!too_large.empty()) {
+      least = std::max(least, static_cast<double>(sheets_for(too_large, sheet)) * each);
+    }
     // And a plan with offcuts would be one with as many more sheets, where these are no smaller.
     const bool covered = std::all_of(there_.begin(), there_.end(), [&](std::size_t stock) {
       const CutStock& one = group_.stocks[stock];
@@ -403,9 +414,11 @@ class SheetRun : public GroupRun {
     if (!covered) return least;
     std::int64_t offcuts = 0;
     for (const std::size_t stock : there_) offcuts += *group_.stocks[stock].on_hand;
-    const std::int64_t sheets =
-        cuts::plan_sheets(job_of(config_, group_, sheet, all_), kOffcutSteps).lower_bound;
-    return std::max(least, static_cast<double>(sheets - offcuts) * each);
+    return std::max(least, static_cast<double>(sheets_for(all_, sheet) - offcuts) * each);
+  }
+
+  std::int64_t sheets_for(const Items& items, const CutStock& sheet) const {
+    return cuts::plan_sheets(job_of(config_, group_, sheet, items), kOffcutSteps).lower_bound;
   }
 
   const config::Config& config_;

@@ -680,6 +680,20 @@ TEST_CASE("an inch is no saving where something lost its price", "[packet][money
   CHECK(unknown > 0);
 }
 
+TEST_CASE("what no offcut holds bounds the sheets that are bought", "[packet][money]") {
+  // Found by hand: six sheets of 74 and the offcut. Parts higher than half a sheet, none of which
+  // the offcut takes, need six by themselves.
+  const Evaluation e = evaluate_packet(test::preset("stations/open_courtyard"));
+  for (const CutGroup& group : e.packet->cutting.groups) {
+    if (group.material != frame::Material::Sheet) continue;
+    CHECK(group.bought == 6);
+    CHECK(group.from_hand == 1);
+    CHECK_THAT(group.value, WithinAbs(6 * 74, 1e-9));
+    CHECK_THAT(group.at_least, WithinAbs(6 * 74, 1e-9));
+    CHECK(group.proven);
+  }
+}
+
 TEST_CASE("a part that no sheet holds is said, and not cut from two", "[packet]") {
   config::Config c = demo();
   c.stock.clear();
