@@ -96,6 +96,9 @@ Sheet wiring_sheet(const config::Config& config, const evaluate::Evaluation& e,
                 std::string(edges.up) + ", " +
                 (cut.round ? pen.length(w) + " across" : pen.length(w) + " x " + pen.length(h)));
   }
+  pen.note("Cut out of " + panel_words(wiring.panel_parts[index]) + ". Seen " +
+           std::string(edges.seen) + ": its " + std::string(edges.along) + " is on the left, its " +
+           std::string(edges.up) + " below");
   const Box inked = inked_box(d, line);
   pen.list({inked.left_mm, inked.bottom_mm - 1.6 * line},
            std::max(inked.right_mm - inked.left_mm, 40 * line));

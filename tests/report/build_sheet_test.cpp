@@ -17,6 +17,7 @@
 #include "engine/report/phrases.h"
 #include "engine/report/report_json.h"
 #include "engine/report/sheet_parts.h"
+#include "engine/report/wiring_sheet.h"
 #include "tests/report/preset.h"
 
 using namespace hs;
@@ -214,6 +215,32 @@ TEST_CASE("a base board's drawing and the plan's step say what comes off for the
   for (std::size_t i = 0; i < plan.tasks.size(); ++i) {
     CHECK((plan.notes[i].caution.find("cut 3 mm off the right end") != std::string::npos) ==
           (plan.tasks[i].key == "base.fit"));
+  }
+}
+
+TEST_CASE("what is cut out for wires is on the wiring sheet and on its part's drawing",
+          "[report][build][power]") {
+  config::Config config = test::preset("stations/open_courtyard");
+  config.power.outlets = 4;
+  config.power.outlet_at = config::OutletAt::OvenEnd;
+  const evaluate::Evaluation e = evaluate::evaluate_packet(config);
+  const evaluate::Wiring& wiring = *e.packet->wiring;
+  const evaluate::PanelPart& side = wiring.panel_parts.at(0);
+  const std::string from = "part " + std::to_string(side.part) + " (one of " +
+                           std::to_string(side.one_of) + "), left side under the oven, bay 1";
+  const Sheet own = wiring_sheet(config, e, {.units = Units::Millimetre}, 0);
+  CHECK(own.title.find(from) != std::string::npos);
+  CHECK(own.description.find("Seen from the right: its front edge is on the left") !=
+        std::string::npos);
+  CHECK(own.description.find("outlet box, the fourth: 545 mm from the front edge") !=
+        std::string::npos);
+  for (std::size_t i = 0; i < e.build->parts.parts.size(); ++i) {
+    const Sheet sheet = panel_sheet(config, e, {.units = Units::Millimetre}, i);
+    INFO(sheet.title);
+    CHECK((sheet.description.find("outlet box, the fourth, 120 mm x 70 mm, through") !=
+           std::string::npos) == (e.build->parts.parts[i].number == side.part));
+    CHECK((sheet.description.find("wire hole, for the outlets, 25 mm across") !=
+           std::string::npos) == (e.build->parts.parts[i].number == wiring.panel_parts.at(1).part));
   }
 }
 
