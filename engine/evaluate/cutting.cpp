@@ -19,6 +19,8 @@ using frame::Material;
 constexpr double kFoot_mm = 12 * kInch_mm;
 constexpr double kSame_mm = 1.05;  // stock that is this near to what a part needs will do
 constexpr double kFit_mm = 0.05;
+constexpr double kWider_mm =
+    25;                          // than the yard's board: a wider one is not ripped (our judgement)
 constexpr double kRip_mm = 0.5;  // no rip for less: a saw's fence is set no finer (our judgement)
 
 bool is_board(Material material) {
@@ -51,14 +53,77 @@ std::vector<CutStock> usual(Material material, double width_mm) {
   return out;
 }
 
-// Does the row suit what the group needs? Thickness and, of boards, width to kSame_mm.
+bool of_material(const StockItem& row, Material material) {
+  return static_cast<std::size_t>(row.kind) == static_cast<std::size_t>(material);
+}
+
+// The least width that the group's parts can be had from: what they are ripped to.
+double least_width_mm(const CutGroup& group) {
+  double least_mm = 0;
+  for (const CutItem& item : group.items) {
+    least_mm = std::max(least_mm, item.rip_mm.value_or(item.width_mm));
+  }
+  return least_mm;
+}
+
+std::string both(std::string_view what, double is_mm, std::string_view need, double need_mm) {
+  return "it is " + trimmed(is_mm, 1) + " mm " + std::string(what) + ", and parts need " +
+         std::string(need) + trimmed(need_mm, 1) + " mm";
+}
+
+// Why the row does not suit what the group needs; empty: it does. Thickness to kSame_mm; a board is
+// as wide as the yard's, or what it is wider than its parts is ripped off.
+std::string misfit(const StockItem& row, const CutGroup& group) {
+  if (!row.length_mm) return "its length is not given";
+  if (row.thick_mm && std::abs(*row.thick_mm - group.thick_mm) > kSame_mm) {
+    return both("thick", *row.thick_mm, "", group.thick_mm);
+  }
+  if (group.sheets) return row.width_mm ? std::string() : "its width is not given";
+  if (!row.width_mm || std::abs(*row.width_mm - group.width_mm) <= kSame_mm) return {};
+  if (const double least_mm = least_width_mm(group); *row.width_mm < least_mm - kFit_mm) {
+    return both("wide", *row.width_mm, "at least ", least_mm);
+  }
+  if (const double most_mm = group.width_mm + kWider_mm; *row.width_mm > most_mm) {
+    return both("wide", *row.width_mm, "at most ", most_mm);
+  }
+  return {};
+}
+
 bool suits(const StockItem& row, const CutGroup& group) {
-  if (static_cast<std::size_t>(row.kind) != static_cast<std::size_t>(group.material)) return false;
-  if (row.on_hand == 0.0) return false;
-  if (row.thick_mm && std::abs(*row.thick_mm - group.thick_mm) > kSame_mm) return false;
-  if (group.sheets) return row.length_mm && row.width_mm;
-  if (row.width_mm && std::abs(*row.width_mm - group.width_mm) > kSame_mm) return false;
-  return row.length_mm.has_value();
+  return of_material(row, group.material) && row.on_hand != 0.0 && misfit(row, group).empty();
+}
+
+// Rows that suit none of the groups of their material, and why they do not suit the first.
+std::vector<UnusedRow> unused_rows(const config::Config& config,
+                                   const std::vector<CutGroup>& groups) {
+  std::vector<UnusedRow> out;
+  for (std::size_t i = 0; i < config.stock.size(); ++i) {
+    const StockItem& row = config.stock[i];
+    if (row.on_hand == 0.0) continue;  // none is there, as the list says itself
+    std::string why;
+    bool used = false;
+    for (const CutGroup& group : groups) {
+      if (!of_material(row, group.material)) continue;
+      used = used || suits(row, group);
+      if (why.empty()) why = misfit(row, group);
+    }
+    if (!used && !why.empty()) out.push_back({i, std::move(why)});
+  }
+  return out;
+}
+
+// A board is as wide as what it comes from, and ripped where that is wider than the part.
+void set_rips(CutGroup& group) {
+  if (group.sheets) return;
+  for (const CutStick& stick : group.sticks) {
+    for (const SawnPiece& piece : stick.pieces) {
+      if (piece.kind != SawnPiece::Kind::Part) continue;
+      group.items[piece.item].width_mm = group.stocks[stick.stock].width_mm;
+    }
+  }
+  for (CutItem& item : group.items) {
+    if (item.rip_mm && item.width_mm <= *item.rip_mm + kRip_mm) item.rip_mm.reset();
+  }
 }
 
 void add_stocks(const config::Config& config, CutGroup& group) {
@@ -213,9 +278,7 @@ CuttingRun::CuttingRun(const config::Config& config, const parts::List& list, bo
       item.length_mm = part.rough_length_mm.value_or(part.length_mm);
       item.width_mm = part.rough_width_mm.value_or(part.width_mm);
       const bool to_ground = scribed && part.material == Material::BaseBoard;
-      if (!sheets && !to_ground && item.width_mm > part.width_mm + kRip_mm) {
-        item.rip_mm = part.width_mm;
-      }
+      if (!sheets && !to_ground) item.rip_mm = part.width_mm;  // set_rips() has the last word
       group.items.push_back(item);
       part_of[at].push_back(&part);
     }
@@ -229,6 +292,7 @@ CuttingRun::CuttingRun(const config::Config& config, const parts::List& list, bo
       (held(config, group, group.items[k]) ? items_[i] : group.too_large).push_back(k);
     }
   }
+  out.unused = unused_rows(config, out.groups);
 }
 
 void CuttingRun::begin() {
@@ -245,6 +309,7 @@ void CuttingRun::end() {
   CutGroup& group = out_.groups[at_];
   // The least for some of the parts proves nothing for all.
   group.proven = group.proven && group.too_large.empty();
+  set_rips(group);
   finish_numbers(group);
   ++at_;
 }

@@ -22,7 +22,7 @@ struct CutItem {
   int copy = 0;                        // which of that part's pieces, from 0
   double length_mm = 0, width_mm = 0;  // length along the grain, or the longer side
   bool at_finished = false;            // its rough size fits no stock, so it is cut to size at once
-  std::optional<double> rip_mm;        // of a board: sawn to this width afterwards
+  std::optional<double> rip_mm;        // of a board wider than that: sawn to this width afterwards
 };
 
 // What parts may be cut from: a row of the stock list, or what a yard usually has.
@@ -103,9 +103,16 @@ struct TooLarge {
 // By part, in the order of the items.
 std::vector<TooLarge> too_large_parts(const CutGroup& group);
 
+// A row of the stock list that fits no part, though there are parts of its material.
+struct UnusedRow {
+  std::size_t row = 0;  // in config.stock
+  std::string why;      // "it is 45 mm thick, and parts need 38.1 mm"
+};
+
 struct Cutting {
   double kerf_mm = 0, sheet_trim_mm = 0, board_trim_mm = 0;
   std::vector<CutGroup> groups;
+  std::vector<UnusedRow> unused;
 };
 
 // A leftover at least this long (and, of a sheet, wide) is kept: our judgement.

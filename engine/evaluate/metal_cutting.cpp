@@ -88,4 +88,22 @@ std::vector<CutGroup> metal_groups(const config::Config& config, const MetalShee
   return groups;
 }
 
+void add_unused_metal(const config::Config& config, const MetalSheets& metal, Cutting& cutting) {
+  if (metal.orders.empty()) return;
+  const double thick_mm = metal.orders.front().top.metal.thick_mm;
+  for (std::size_t i = 0; i < config.stock.size(); ++i) {
+    const config::StockItem& row = config.stock[i];
+    if (row.kind != config::StockKind::Metal || row.on_hand == 0.0) continue;
+    const bool suited =
+        std::any_of(metal.orders.begin(), metal.orders.end(),
+                    [&](const MetalOrder& order) { return suits(row, order.top.metal.thick_mm); });
+    if (suited) continue;
+    const bool sized = row.length_mm && row.width_mm;
+    cutting.unused.push_back({i, sized ? "it is " + trimmed(*row.thick_mm, 2) +
+                                             " mm thick, and the tops need " +
+                                             trimmed(thick_mm, 2) + " mm"
+                                       : "its length or width is not given"});
+  }
+}
+
 }  // namespace hs::evaluate

@@ -19,4 +19,7 @@ inline constexpr double kBlankApart_mm = 5;
 // of the list holds are in `too_large`; no row for metal: no groups.
 std::vector<CutGroup> metal_groups(const config::Config& config, const MetalSheets& metal);
 
+// Rows for metal that fit no top, with why, after the wood's.
+void add_unused_metal(const config::Config& config, const MetalSheets& metal, Cutting& cutting);
+
 }  // namespace hs::evaluate

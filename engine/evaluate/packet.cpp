@@ -7,6 +7,7 @@
 #include "engine/base/quantity.h"
 #include "engine/config/fields.h"
 #include "engine/config/validate.h"
+#include "engine/evaluate/metal_cutting.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
 #include "engine/evaluate/survey_result.h"
@@ -42,7 +43,10 @@ void add_cut_findings(Findings& out, const Cutting& cutting) {
   } else {
     out.add({"cuts.plan", Verdict::Warn, {}, std::min(worst, 1.0), {}, {}, {}});
   }
-  say(out, "cuts.stock", listed ? Verdict::Ok : Verdict::Unknown);
+  if (!cutting.unused.empty()) say(out, "cuts.stock", Verdict::Warn);
+  if (!listed || cutting.unused.empty()) {
+    say(out, "cuts.stock", listed ? Verdict::Ok : Verdict::Unknown);
+  }
 }
 
 void add_metal_findings(Findings& out, const MetalSheets& metal) {
@@ -128,6 +132,7 @@ std::shared_ptr<Packet> packet_of(const config::Config& config, const Evaluation
   auto packet = std::make_shared<Packet>();
   packet->cutting = std::move(cutting);
   packet->metal = metal_orders(config, e.build->frame, e.build->parts);
+  add_unused_metal(config, packet->metal, packet->cutting);
   packet->wiring = wiring_of(config, e, *e.build);
   packet->painting = painting_of(config, e.build->parts, e.build->frame.pieces);
   packet->timetable = timetable_of(config, e, *packet);

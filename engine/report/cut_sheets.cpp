@@ -234,7 +234,7 @@ Sheet cut_sheet(const config::Config& config, const evaluate::Evaluation& e, con
   const evaluate::CutStock& stock = group.stocks[stick.stock];
   Sheet sheet;
   Drawing& d = sheet.drawing;
-  const double length = stock.length_mm, width = group.sheets ? stock.width_mm : group.width_mm;
+  const double length = stock.length_mm, width = stock.width_mm;
   sheet.text_mm = line_of(view, std::clamp(length / 48, 6.0, 60.0));
   const double line = sheet.text_mm;
   SheetPen pen(d, line, view.units, true);

@@ -137,6 +137,15 @@ void put_cutting(JsonWriter& out, const evaluate::Cutting& cutting) {
   out.begin_list();
   for (const CutGroup& group : cutting.groups) put_group(out, group);
   out.end_list();
+  out.key("not_used");
+  out.begin_list();
+  for (const evaluate::UnusedRow& one : cutting.unused) {
+    out.begin_object();
+    put_number(out, "stock_row", static_cast<double>(one.row), 0);
+    put_text(out, "why", one.why);
+    out.end_object();
+  }
+  out.end_list();
   out.end_object();
 }
 

@@ -93,11 +93,11 @@ Table stock_table(const PacketView& view, const evaluate::CutGroup& group, const
   Table table{"Taken", {"What", "Length", "Width", "Used", "In the shop", "Price of one"}, {}};
   for (const evaluate::CutStock& stock : group.stocks) {
     if (stock.used == 0) continue;
-    table.rows.push_back(
-        {stock.name, shop_length(stock.length_mm, view.choice.units, false),
-         shop_length(group.sheets ? stock.width_mm : group.width_mm, view.choice.units, false),
-         std::to_string(stock.used), stock.on_hand ? std::to_string(*stock.on_hand) : "",
-         stock.price ? money(stock.price) : ""});
+    table.rows.push_back({stock.name, shop_length(stock.length_mm, view.choice.units, false),
+                          shop_length(stock.width_mm, view.choice.units, false),
+                          std::to_string(stock.used),
+                          stock.on_hand ? std::to_string(*stock.on_hand) : "",
+                          stock.price ? money(stock.price) : ""});
   }
   return table;
 }
@@ -238,6 +238,14 @@ PacketPart cuts_part(const PacketView& view) {
       ". Sizes on a plan are in " + (view.choice.units == Units::Inch ? "inches" : "millimetres") +
       ". White: kept as an offcut; grey: waste" + from_rule("cuts.kerf") + "."));
   part.blocks.push_back(caution("caution.power"));
+  for (const evaluate::UnusedRow& one : cutting.unused) {
+    const std::string& name = view.config.stock[one.row].name;
+    DocBlock b = words("Row " + std::to_string(one.row + 1) + " of the stock list" +
+                       (name.empty() ? "" : ", " + name) + ", is not used: " +
+                       readers_own(one.why, view.choice.units) + from_rule("cuts.stock") + ".");
+    b.verdict = Verdict::Warn;
+    part.blocks.push_back(std::move(b));
+  }
   const std::vector<CutSheet> sheets = cut_sheets(cutting);
   // What is taken of everything first: then a plan and its passes have a page of their own.
   for (std::size_t g = 0; g < cutting.groups.size(); ++g) {

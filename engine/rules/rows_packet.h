@@ -71,12 +71,16 @@ inline constexpr RuleRow kPacketRows[] = {
      .source = "common_practice",
      .clause = "",
      .basis = Basis::CommonPractice,
-     .words = "A row suits a part where its thickness, and a board's width, are within 1 mm "
-              "(3/64 in) of what is needed. Where the list has nothing to buy for a material, "
+     .words = "A row suits a part where its thickness is within 1 mm (3/64 in) of what is needed, "
+              "metal's within 0.05 mm, and a board's width within 1 mm of the yard's or up to "
+              "25 mm (1 in) more: what is too wide is ripped off (our judgement). Where the list "
+              "has nothing to buy for a material, "
               "usual sizes are taken: softwood boards of 8, 10, 12 and 16 ft, cellular PVC boards "
               "of 12 and 18 ft, sheets of 4 x 8 ft (from memory). Ask your yard.",
      .ok = "Every material has a row in the stock list.",
-     .warn = "",
+     .warn =
+         "Some rows of the stock list fit no part and are not used: the cut plans name them and "
+         "say why.",
      .fail = "",
      .unknown = "The stock list has nothing to buy for some material: usual sizes are taken. Ask "
                 "your yard what it has.",
