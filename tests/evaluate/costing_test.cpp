@@ -1,4 +1,5 @@
-// What is bought and what it costs: by the list, by what is there, and by the sheets that it shares.
+// What is bought and what it costs: by the list, by what is there, and by the sheets that it
+// shares.
 
 #include "engine/evaluate/costing.h"
 
