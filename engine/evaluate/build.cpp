@@ -176,12 +176,13 @@ std::vector<Finding> findings_of_build(const config::Config& config, const Evalu
   for (const frame::Measure& one : frame.measures) {
     if (!one.ignored_mm) continue;
     const double off_mm = std::abs(*one.ignored_mm - one.planned_mm);
-    out.add({"frame.as_built",
+    const bool slip = off_mm > frame::kFarOff_mm + kTolerance;
+    out.add({slip ? "frame.as_built" : "frame.as_built_fits",
              Verdict::Fail,
              {},
              one.ignored_mm,
              one.planned_mm,
-             frame::kFarOff_mm - off_mm,
+             slip ? std::optional(frame::kFarOff_mm - off_mm) : std::nullopt,
              frame::lasting_name(one.name)});
   }
   add_load_findings(out, config, build.loads);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "engine/base/quantity.h"
 #include "engine/config/fields.h"
@@ -350,8 +351,12 @@ double least_riser_mm(const config::Materials& build) {
          std::max(kRiserWall_mm, build.drip_mm + 5);
 }
 
-Frame frame_of(const config::Config& config, const Asked& asked) {
-  Work work{config, asked, read_as_built(config.frame.as_built), {}, {}, {}};
+namespace {
+
+// `slips`: measures that are left out.
+Frame made_of(const config::Config& config, const Asked& asked, std::vector<AsBuilt> built,
+              std::vector<AsBuilt> slips) {
+  Work work{config, asked, std::move(built), std::move(slips), {}, {}};
   Frame& out = work.out;
   out.places = places(config, asked.levels);
   place_runs(work);
@@ -381,6 +386,8 @@ Frame frame_of(const config::Config& config, const Asked& asked) {
   return std::move(work.out);
 }
 
+}  // namespace
+
 std::vector<BaseBoard> base_boards(const config::Config& config, const Levels& levels) {
   const Asked asked{levels, 0, 0, {}, 0, 0};
   Work work{config, asked, {}, {}, {}, {}};
@@ -394,6 +401,21 @@ std::vector<BaseBoard> base_boards(const config::Config& config, const Levels& l
     }
   }
   return all;
+}
+
+Frame frame_of(const config::Config& config, const Asked& asked) {
+  std::vector<AsBuilt> built = read_as_built(config.frame.as_built);
+  Frame out = made_of(config, asked, built, {});
+  if (out.refusals.empty() || built.empty()) return out;
+  // A measure with which nothing can be built is left out like a slip, the first one that helps.
+  for (std::size_t i = 0; i < built.size(); ++i) {
+    std::vector<AsBuilt> others = built;
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+    Frame without = made_of(config, asked, std::move(others), {built[i]});
+    if (without.refusals.empty()) return without;
+  }
+  Frame drawn = made_of(config, asked, {}, std::move(built));
+  return drawn.refusals.empty() ? drawn : out;
 }
 
 std::uint64_t digest_of(const config::Config& config, const Asked& asked) {
