@@ -14,7 +14,7 @@ const stage = ({ name }) => stages.findIndex((word) => name.includes(word));
 
 function wordsOf(name) {
   if (name === 'base') return 'Base, above the ground where feet stand';
-  if (name === 'riser.height') return 'Block under the oven, height';
+  if (name === 'riser.height') return 'Block under the oven with its bed, height';
   const [run, ...rest] = name.split('.');
   const size = sizes[rest.at(-1)];
   if (rest[0] === 'box') return `${runs[run]}, height of the boxes`;
