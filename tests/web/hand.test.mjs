@@ -1,6 +1,6 @@
-// The real page under fingers and keys: its controls, sheets and links, what it keeps, how one begins
-// and measures. One process with one server and one Chromium; paper.test.mjs is the other half, takes
-// about as long, and the two run side by side.
+// The real page under fingers and keys: its controls, sheets and links, what it keeps and how one
+// begins. One process with one server and one Chromium; paper.test.mjs is the other half, takes about
+// as long, and the two run side by side.
 import './cases/theme.mjs';
 import './cases/opening.mjs';
 import './cases/controls.mjs';
@@ -15,4 +15,3 @@ import './cases/files.mjs';
 import './cases/square.mjs';
 import './cases/offline.mjs';
 import './cases/start.mjs';
-import './cases/tilt.mjs';

@@ -15,3 +15,4 @@ import './cases/reasons.mjs';
 import './cases/family.mjs';
 import './cases/compare.mjs';
 import './cases/gallery.mjs';
+import './cases/tilt.mjs';
