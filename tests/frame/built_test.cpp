@@ -13,6 +13,7 @@
 #include "engine/frame/cylinder.h"
 #include "engine/report/summary.h"
 #include "engine/rules/rules.h"
+#include "tests/frame/two_levels.h"
 #include "tests/support/findings.h"
 #include "tests/support/random.h"
 
@@ -27,15 +28,6 @@ using test::verdict;
 namespace {
 
 constexpr double kExact_mm = 1e-6;
-
-config::Config station() {
-  config::Config c;
-  c.station.arrangement = config::Arrangement::TwoLevel;
-  c.station.counter_height_mm = 920;
-  c.station.oven_base_height_mm = 1010.3;
-  c.station.prep_width_mm = 1500;
-  return c;
-}
 
 const Run& run_of(const Frame& frame, bool oven) {
   return *std::find_if(frame.runs.begin(), frame.runs.end(),
@@ -56,7 +48,7 @@ double area_cm2(const Piece& piece, double low_mm, double high_mm) {
 }  // namespace
 
 TEST_CASE("heights by hand: base, box, two sheets, bed, metal", "[frame]") {
-  const Evaluation e = evaluate_all(station());
+  const Evaluation e = evaluate_all(test::two_levels());
   const Frame& frame = e.build->frame;
   REQUIRE(frame.made());
   // 920 less 1.6, 1 and 2 x 18.3 is 880.8; less 100 for the base leaves boxes of 780 and a base of
@@ -67,7 +59,7 @@ TEST_CASE("heights by hand: base, box, two sheets, bed, metal", "[frame]") {
 }
 
 TEST_CASE("what is measured when built is used, and what follows makes up for it", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.frame.as_built = "base=104.3";
   const Evaluation based = evaluate_all(c);
   CHECK_THAT(based.build->frame.base_mm, WithinAbs(104.3, kExact_mm));
@@ -90,7 +82,7 @@ TEST_CASE("what is measured when built is used, and what follows makes up for it
 }
 
 TEST_CASE("the metal top is made from the primed sheets as measured", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   const auto plate = [](const Evaluation& e) {
     const auto& pieces = e.build->frame.pieces;
     return std::find_if(
@@ -116,7 +108,7 @@ TEST_CASE("the metal top is made from the primed sheets as measured", "[frame]")
 }
 
 TEST_CASE("a door is made for its opening as measured", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.frame.fronts = config::FrontKind::Inset;
   const auto door = [](const Evaluation& e) {
     const auto& pieces = e.build->frame.pieces;
@@ -202,14 +194,14 @@ TEST_CASE("one piece is measured after the other, and the text of the others sta
 }
 
 TEST_CASE("a measure of a piece that is not there, or far off, is pointed at", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.frame.as_built = "riser.height=90";
   CHECK(evaluate_all(c).build->frame.built_unknown == 1);
   CHECK(verdict(evaluate_all(c), "frame.as_built") == Verdict::Warn);
   c.frame.as_built = "base=125.7";  // 24.9 off
   CHECK(found(evaluate_all(c), "frame.as_built") == nullptr);
   // Farther off it is left out, whatever it is: the frame stays as drawn, and it is named.
-  const Evaluation drawn = evaluate_all(station());
+  const Evaluation drawn = evaluate_all(test::two_levels());
   struct Slip {
     const char* text;
     std::string_view name;
@@ -251,7 +243,7 @@ TEST_CASE("any measured piece leaves numbers finite and sizes above nought", "[f
                                "oven.1.opening.height",
                                "riser.height"};
   for (int i = 0; i < 2000; ++i) {
-    config::Config c = station();
+    config::Config c = test::two_levels();
     c.station.arrangement =
         random.one_in(2) ? config::Arrangement::TwoLevel : config::Arrangement::Riser;
     c.frame.dough_bays = static_cast<config::Holds>(random.below(5));
@@ -273,7 +265,7 @@ TEST_CASE("any measured piece leaves numbers finite and sizes above nought", "[f
 
 TEST_CASE("a gas bay opens high and low, in front and behind, by both published forms",
           "[frame][source]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.site.cylinder = config::Cylinder::OwnCabinet;
   for (const double pounds : {20.0, 30.0}) {
     c.site.cylinder_kg = pounds * 0.45359237;
@@ -320,7 +312,7 @@ TEST_CASE("a gas bay opens high and low, in front and behind, by both published 
 }
 
 TEST_CASE("gas never stands under the oven, and a bay too small for it is told", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.frame.oven_bays = config::Holds::Gas;
   const Evaluation e = evaluate_all(c);
   CHECK_FALSE(e.build->frame.made());
@@ -334,7 +326,7 @@ TEST_CASE("gas never stands under the oven, and a bay too small for it is told",
 }
 
 TEST_CASE("a gas bay is judged by the cylinder that is given, one line for each way", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.site.cylinder = config::Cylinder::OwnCabinet;
   const auto told = [&c](double gas_kg) {
     c.site.cylinder_kg = gas_kg;
@@ -376,7 +368,7 @@ TEST_CASE("ways of a gas bay have words that last for as many bays as have names
 }
 
 TEST_CASE("a gas bay's upper openings are at the valve of the cylinder that is given", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.site.cylinder = config::Cylinder::OwnCabinet;
   const auto middle = [&c](double gas_kg) {
     c.site.cylinder_kg = gas_kg;
@@ -409,7 +401,7 @@ TEST_CASE("a masonry oven never stands on a cabinet", "[frame]") {
 
 TEST_CASE("a grill that stands in our counter is told, one beside it gets its room and its step",
           "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.station.landing_right_mm = 500;
   c.station.landing_left_mm = 300;
   c.site.grill.at = config::GrillAt::Left;
@@ -433,7 +425,7 @@ TEST_CASE("a grill that stands in our counter is told, one beside it gets its ro
 }
 
 TEST_CASE("a block under the oven is a box, or one slab where it is low", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.station.arrangement = config::Arrangement::Riser;
   // 1.6 of metal, 1 of bed, 18.3 of sheet, walls of 30, 1 of bed under them.
   const double least_mm = least_riser_mm(c.build);
@@ -479,33 +471,33 @@ TEST_CASE("what cannot be built is refused in words that name what to change", "
     CHECK(finding->verdict == Verdict::Fail);
     return report::sentence(*finding, c, e, report::Units::Millimetre);
   };
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.station.overhang_mm = 6;
   CHECK(refused(c, "frame.overhang").find("'Overhang'") != std::string::npos);
   c.station.overhang_mm = 6.1;  // 1.6 + 1.5 + 3
   CHECK(evaluate_all(c).build->frame.made());
-  c = station();
+  c = test::two_levels();
   c.frame.box_mm = 790;
   CHECK(refused(c, "frame.box_given").find("'Cabinet height'") != std::string::npos);
   c.frame.box_mm = 780;
   CHECK(evaluate_all(c).build->frame.made());
-  c = station();
+  c = test::two_levels();
   c.station.counter_height_mm = 330;
   refused(c, "frame.box");
-  c = station();
+  c = test::two_levels();
   c.station.prep_depth_mm = 250;
   refused(c, "frame.depth");
-  c = station();
+  c = test::two_levels();
   c.station.toe_space_mm = 300;
   c.station.prep_depth_mm = 450;
   refused(c, "frame.depth");
-  c = station();
+  c = test::two_levels();
   c.station.prep_width_mm = 200;
   refused(c, "frame.bay");
 }
 
 TEST_CASE("the digest is that of the answer: equal where nothing changes", "[frame][law]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   const Evaluation first = evaluate_all(c);
   c.title = "Another name";
   c.view.standoff_mm += 50;
@@ -518,7 +510,7 @@ TEST_CASE("the digest is that of the answer: equal where nothing changes", "[fra
   evaluate::add_build(c, other, first.build);
   CHECK(other.build != first.build);
   CHECK(other.build->digest != first.build->digest);
-  c = station();
+  c = test::two_levels();
   c.station.counter_height_mm = *c.station.counter_height_mm + 0.1;
   CHECK(evaluate_all(c).build->digest != first.build->digest);
 }

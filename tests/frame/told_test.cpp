@@ -7,6 +7,7 @@
 #include "engine/evaluate/build.h"
 #include "engine/frame/stock.h"
 #include "engine/report/summary.h"
+#include "tests/frame/two_levels.h"
 #include "tests/support/findings.h"
 
 using namespace hs;
@@ -20,15 +21,6 @@ using test::verdict;
 namespace {
 
 constexpr double kExact_mm = 1e-6;
-
-config::Config station() {
-  config::Config c;
-  c.station.arrangement = config::Arrangement::TwoLevel;
-  c.station.counter_height_mm = 920;
-  c.station.oven_base_height_mm = 1010.3;
-  c.station.prep_width_mm = 1500;
-  return c;
-}
 
 std::string told(const config::Config& c, std::string_view rule) {
   const Evaluation e = evaluate_all(c);
@@ -47,7 +39,7 @@ double top_of(const Frame& frame, Kind kind, bool oven) {
 }  // namespace
 
 TEST_CASE("a cabinet height that leaves no base is told the one that does", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   // 880.8 under the top: 900 leaves nothing, 780 leaves the 100 that a base is at least.
   c.frame.box_mm = 900;
   CHECK(told(c, "frame.box_given") ==
@@ -68,7 +60,7 @@ TEST_CASE("no refusal tells a length below nothing", "[frame][law]") {
   for (double counter_mm = 300; counter_mm <= 1200; counter_mm += 90) {
     for (const double box_mm : {200.0, 500.0, 800.0, 1400.0}) {
       for (const double base_mm : {60.0, 250.0}) {
-        config::Config c = station();
+        config::Config c = test::two_levels();
         c.station.counter_height_mm = counter_mm;
         c.frame.box_mm = box_mm;
         c.frame.base_mm = base_mm;
@@ -83,7 +75,7 @@ TEST_CASE("no refusal tells a length below nothing", "[frame][law]") {
 }
 
 TEST_CASE("a box that came out higher takes its height from the base", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.frame.as_built = "dough.box=31 1/8 in";  // 790.6, and 780 is drawn
   const Evaluation e = evaluate_all(c);
   REQUIRE(e.build->frame.made());
@@ -123,7 +115,7 @@ TEST_CASE("a slot over doors is told, and only where there is one", "[frame]") {
     }
     return *finding->measured;
   };
-  config::Config c = station();
+  config::Config c = test::two_levels();
   CHECK(slot_mm(c) == 0);
   c.build.drip_mm = 40;  // and a gap of 3, less a sheet of 18.3
   CHECK_THAT(slot_mm(c), WithinAbs(24.7, kExact_mm));
@@ -140,7 +132,7 @@ TEST_CASE("a slot over doors is told, and only where there is one", "[frame]") {
 }
 
 TEST_CASE("what is said of a bay that is not there is told", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.frame.bay_3 = config::Holds::Gas;
   CHECK(told(c, "frame.bay_missing").empty());  // there are three
   c.frame.bay_mm = 1200;
@@ -150,7 +142,7 @@ TEST_CASE("what is said of a bay that is not there is told", "[frame]") {
 }
 
 TEST_CASE("an oven that is hardly above the counter is told what makes sense", "[frame]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   c.station.arrangement = config::Arrangement::Riser;
   const auto at = [&c](double base_mm) {
     c.station.oven_base_height_mm = base_mm;
@@ -169,7 +161,7 @@ TEST_CASE("an oven that is hardly above the counter is told what makes sense", "
 }
 
 TEST_CASE("no base board is shorter than what can be screwed", "[frame][law]") {
-  config::Config c = station();
+  config::Config c = test::two_levels();
   int beside = 0;
   for (double depth_mm = 620; depth_mm <= 900; depth_mm += 2.5) {
     CAPTURE(depth_mm);
@@ -190,7 +182,7 @@ TEST_CASE("supports under a board stand at its ends and no farther apart than 40
   CHECK(supports_under(400) == 2);
   CHECK(supports_under(400.1) == 3);
   CHECK(supports_under(1440) == 5);
-  const Evaluation e = evaluate_all(station());
+  const Evaluation e = evaluate_all(test::two_levels());
   double asked = 0, listed = 0;
   for (const Piece& piece : e.build->frame.pieces) {
     if (piece.kind == Kind::Carrier) asked += supports_under(piece.place.width_mm());
