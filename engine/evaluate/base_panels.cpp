@@ -37,6 +37,25 @@ PanelPlace place_of(const frame::BaseBoard& board) {
   }
 }
 
+// Fronts from the left, the two ends, what sticks out behind another counter, backs from the left.
+int rank_of(PanelPlace place) {
+  switch (place) {
+    case PanelPlace::OvenFront:
+    case PanelPlace::DoughFront:
+      return 0;
+    case PanelPlace::LeftEnd:
+      return 1;
+    case PanelPlace::RightEnd:
+      return 2;
+    case PanelPlace::Between:
+      return 3;
+    case PanelPlace::OvenBack:
+    case PanelPlace::DoughBack:
+      return 4;
+  }
+  return 4;
+}
+
 }  // namespace
 
 void base_panels(const config::Config& config, const Heights& used, SurveyResult& out) {
@@ -44,23 +63,17 @@ void base_panels(const config::Config& config, const Heights& used, SurveyResult
   const frame::Places stands = frame::places(config, levels);
   const double left_mm = frame::left_mm(stands), front_mm = stands.front_mm;
   std::vector<frame::BaseBoard> boards = frame::base_boards(config, levels);
-  const auto take = [&](auto wanted) {
-    for (const frame::BaseBoard& board : boards) {
-      const PanelPlace place = place_of(board);
-      if (!wanted(board, place)) continue;
-      survey::PanelLine line = line_of(board, place);
-      for (double* x : {&line.from_x_mm, &line.to_x_mm}) *x -= left_mm;
-      for (double* y : {&line.from_y_mm, &line.to_y_mm}) *y -= front_mm;
-      out.panels.push_back(line);
-      out.places.push_back(place);
-    }
-  };
-  // Fronts, the two ends, what sticks out behind another counter, backs.
-  take([](const auto& board, PanelPlace) { return board.kind == frame::Kind::BaseFront; });
-  take([](const auto&, PanelPlace place) { return place == PanelPlace::LeftEnd; });
-  take([](const auto&, PanelPlace place) { return place == PanelPlace::RightEnd; });
-  take([](const auto&, PanelPlace place) { return place == PanelPlace::Between; });
-  take([](const auto& board, PanelPlace) { return board.kind == frame::Kind::BaseBack; });
+  std::stable_sort(boards.begin(), boards.end(), [](const auto& a, const auto& b) {
+    return rank_of(place_of(a)) < rank_of(place_of(b));
+  });
+  for (const frame::BaseBoard& board : boards) {
+    const PanelPlace place = place_of(board);
+    survey::PanelLine line = line_of(board, place);
+    for (double* x : {&line.from_x_mm, &line.to_x_mm}) *x -= left_mm;
+    for (double* y : {&line.from_y_mm, &line.to_y_mm}) *y -= front_mm;
+    out.panels.push_back(line);
+    out.places.push_back(place);
+  }
   for (const frame::BaseBoard& board : boards) {
     if (board.kind != frame::Kind::BaseFront) continue;
     const auto back = std::find_if(boards.begin(), boards.end(), [&](const auto& one) {

@@ -9,6 +9,7 @@
 #include "engine/evaluate/loading.h"
 #include "engine/evaluate/room_findings.h"
 #include "engine/evaluate/steps.h"
+#include "engine/evaluate/surveying.h"
 #include "engine/frame/as_built.h"
 #include "engine/frame/cylinder.h"
 
@@ -34,11 +35,7 @@ frame::Asked asked_of(const config::Config& config, const Evaluation& e) {
                      0,
                      0};
   // One base for its boards and for what carries, whether the boards that hide it reach or not.
-  if (e.survey && e.survey->base) {
-    asked.base_mm = e.survey->base->top_mm;
-    asked.ground_high_mm = e.survey->base->highest_mm;
-    asked.ground_low_mm = e.survey->base->lowest_mm;
-  }
+  if (e.survey && e.survey->base) stand_on(*e.survey->base, asked);
   return asked;
 }
 

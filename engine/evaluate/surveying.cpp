@@ -246,9 +246,7 @@ std::optional<double> built_base_mm(const config::Config& config, const Heights&
                                     const SurveyResult& out) {
   if (!out.base || config.frame.as_built.empty()) return {};
   frame::Asked asked{{used.counter_mm, used.oven_base_mm}, 0, 0, {}, 0, 0};
-  asked.base_mm = out.base->top_mm;
-  asked.ground_high_mm = out.base->highest_mm;
-  asked.ground_low_mm = out.base->lowest_mm;
+  stand_on(*out.base, asked);
   for (const frame::Measure& one : frame::frame_of(config, asked).measures) {
     if (one.name == "base" && one.built) return one.used_mm;
   }
@@ -552,6 +550,12 @@ void add_anchors(Findings& out, const config::Config& config, const SurveyResult
 }
 
 }  // namespace
+
+void stand_on(const survey::Base& base, frame::Asked& asked) {
+  asked.base_mm = base.top_mm;
+  asked.ground_high_mm = base.highest_mm;
+  asked.ground_low_mm = base.lowest_mm;
+}
 
 std::string_view point_name(std::size_t reading) {
   if (reading >= config::kMaxPoints) return {};
