@@ -1,10 +1,10 @@
 #include "engine/evaluate/surveying.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <string_view>
 
+#include "engine/base/lasting_texts.h"
 #include "engine/base/quantity.h"
 #include "engine/config/fields.h"
 #include "engine/evaluate/room_findings.h"
@@ -21,25 +21,11 @@ constexpr double kFeetSpread_mm = 10;  // between cooks' feet: our judgement
 constexpr int kFewestFeet = 2;         // no evenness in one point; not where one cook stands: ours
 constexpr double kAnchorEdge = 5, kAnchorSpacing = 10;  // diameters; a supplier's rule, second hand
 
-struct PointNames {
-  std::array<std::array<char, 8>, config::kMaxPoints> text{};
-  std::array<std::size_t, config::kMaxPoints> size{};
-};
-
-// A finding's place is a literal: these are.
-constexpr PointNames kPointNames = [] {
-  PointNames names;
-  for (std::size_t i = 0; i < config::kMaxPoints; ++i) {
-    std::size_t at = 0;
-    for (const char c : {'p', 'o', 'i', 'n', 't', ' '}) names.text[i][at++] = c;
-    const std::size_t number = i + 1;
-    if (number >= 10) names.text[i][at++] = static_cast<char>('0' + number / 10);
-    names.text[i][at++] = static_cast<char>('0' + number % 10);
-    names.size[i] = at;
-  }
+constexpr auto kPointNames = [] {
+  LastingTexts<config::kMaxPoints, 8> names;
+  for (std::size_t i = 1; i <= config::kMaxPoints; ++i) names.add("point ", i, "");
   return names;
 }();
-static_assert(config::kMaxPoints < 100);
 
 survey::Kind kind_of(config::PointKind kind) {
   switch (kind) {
@@ -558,8 +544,7 @@ void stand_on(const survey::Base& base, frame::Asked& asked) {
 }
 
 std::string_view point_name(std::size_t reading) {
-  if (reading >= config::kMaxPoints) return {};
-  return {kPointNames.text[reading].data(), kPointNames.size[reading]};
+  return reading < kPointNames.count() ? kPointNames[reading] : std::string_view();
 }
 
 void add_survey(const config::Config& config, Evaluation& e) {

@@ -1,8 +1,8 @@
 #include "engine/frame/as_built.h"
 
 #include <algorithm>
-#include <array>
 
+#include "engine/base/lasting_texts.h"
 #include "engine/base/text.h"
 
 namespace hs::frame {
@@ -62,36 +62,18 @@ void each_entry(std::string_view text, Take take) {
 }
 
 constexpr std::size_t kLastingBays = 20;
-constexpr std::size_t kLongest = 24;
-struct LastingNames {
-  std::array<std::array<char, kLongest>, 2 + 2 * (4 + 2 * kLastingBays)> text{};
-  std::array<std::size_t, 2 + 2 * (4 + 2 * kLastingBays)> size{};
-  std::size_t count = 0;
-
-  constexpr void put(std::string_view run, std::size_t bay, std::string_view what) {
-    std::size_t at = 0;
-    const auto add = [&](std::string_view part) {
-      for (const char c : part) text[count][at++] = c;
-    };
-    add(run);
-    if (bay >= 10) text[count][at++] = static_cast<char>('0' + bay / 10);
-    if (bay > 0) text[count][at++] = static_cast<char>('0' + bay % 10);
-    add(what);
-    size[count++] = at;
-  }
-};
-constexpr LastingNames kLasting = [] {
-  LastingNames names;
-  names.put("", 0, "base");
-  names.put("", 0, "riser.height");
+constexpr auto kLasting = [] {
+  LastingTexts<2 + 2 * (4 + 2 * kLastingBays), 24> names;
+  names.add("base", 0, "");
+  names.add("riser.height", 0, "");
   for (const std::string_view run : {"dough.", "oven."}) {
     for (const std::string_view what :
          {"box", "substrate.width", "substrate.depth", "substrate.thick"}) {
-      names.put(run, 0, what);
+      names.add(run, 0, what);
     }
     for (std::size_t bay = 1; bay <= kLastingBays; ++bay) {
-      names.put(run, bay, ".opening.width");
-      names.put(run, bay, ".opening.height");
+      names.add(run, bay, ".opening.width");
+      names.add(run, bay, ".opening.height");
     }
   }
   return names;
@@ -108,9 +90,8 @@ std::vector<AsBuilt> read_as_built(std::string_view text) {
 }
 
 std::string_view lasting_name(std::string_view name) {
-  for (std::size_t i = 0; i < kLasting.count; ++i) {
-    const std::string_view one{kLasting.text[i].data(), kLasting.size[i]};
-    if (one == name) return one;
+  for (std::size_t i = 0; i < kLasting.count(); ++i) {
+    if (kLasting[i] == name) return kLasting[i];
   }
   return {};
 }
