@@ -41,6 +41,9 @@ test('pieces that came out other than drawn are typed in fractions beside their 
       await type(page, 'base', text);
       assert.match(await box(page, 'base').locator('.error').textContent(), text === '4 1/x' ? /^"4 1\/x" is not allowed; give a length, such as / : / is not allowed; give 1\/16 to 275 .* in$/);
       assert.equal(await box(page, 'base').locator('input').getAttribute('aria-invalid'), 'true');
+      // The fractions, which are there while the number is typed, do not lie on it.
+      const [said, chips] = await Promise.all(['.error', '.chips'].map((part) => box(page, 'base').locator(part).boundingBox()));
+      assert.ok(said.y >= chips.y + chips.height || chips.y >= said.y + said.height, 'the fractions hide what is wrong');
       assert.equal(await kept(page), 'base=104.8 dough.box=741');
     }
     await box(page, 'base').locator('.clear').tap();
